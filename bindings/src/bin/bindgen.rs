@@ -1,0 +1,2 @@
+//! Generates the foreign code.
+fn main() {}

@@ -1,0 +1,1 @@
+//! What to try on a meat, what each outcome means, and whether it is done.

@@ -1,0 +1,1 @@
+//! Probe readings: series, chunks, and files from other instruments.

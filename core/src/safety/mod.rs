@@ -1,0 +1,1 @@
+//! Published minimums and cautions, each with its source.

@@ -1,0 +1,2 @@
+//! The home post.
+fn main() {}
