@@ -80,7 +80,10 @@ pub struct Names {
 impl Names {
     /// `entropy` must be fresh at each open (the bindings and the hub read it from the platform).
     pub fn new(entropy: [u8; 32]) -> Self {
-        Self { entropy, counter: 0 }
+        Self {
+            entropy,
+            counter: 0,
+        }
     }
 
     /// The next id, its time part `utc_ms` (negative counts as 0).
@@ -101,7 +104,9 @@ mod tests {
     fn the_same_entropy_gives_the_same_names_and_no_name_comes_twice() {
         let run = || {
             let mut names = Names::new([7; 32]);
-            (0..100).map(|_| names.next(1_795_000_000_000)).collect::<Vec<_>>()
+            (0..100)
+                .map(|_| names.next(1_795_000_000_000))
+                .collect::<Vec<_>>()
         };
         let first = run();
         assert_eq!(first, run());

@@ -26,12 +26,21 @@ pub struct Moment {
 impl Moment {
     /// A moment in `zone` for scripts and tests, on a clock that started when 1970 did.
     pub fn at(utc_ms: i64, zone: &str) -> Self {
-        Self { utc_ms, zone: zone.into(), boot_id: "boot".into(), since_boot_ms: utc_ms }
+        Self {
+            utc_ms,
+            zone: zone.into(),
+            boot_id: "boot".into(),
+            since_boot_ms: utc_ms,
+        }
     }
 
     /// The same clock `ms` later.
     #[must_use]
     pub fn plus(&self, ms: i64) -> Self {
-        Self { utc_ms: self.utc_ms + ms, since_boot_ms: self.since_boot_ms + ms, ..self.clone() }
+        Self {
+            utc_ms: self.utc_ms + ms,
+            since_boot_ms: self.since_boot_ms + ms,
+            ..self.clone()
+        }
     }
 }

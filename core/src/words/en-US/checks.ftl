@@ -1,0 +1,1 @@
+### Checks: tests of a meat, their outcomes and verdicts.

@@ -1,0 +1,1 @@
+### Cuts: names of meats, stages and wraps.

@@ -1,0 +1,1 @@
+### Pits: kinds of pit and what is said of them.

@@ -1,0 +1,1 @@
+### Acts: what each act says when it is done, and its buttons.

@@ -1,0 +1,1 @@
+### Alarms: what rings, and what it asks for.

@@ -1,0 +1,1 @@
+### Cadence: spritz, mop, glaze and openings.

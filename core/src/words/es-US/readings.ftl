@@ -1,0 +1,1 @@
+### Readings: thermometers, readings by hand and from files.

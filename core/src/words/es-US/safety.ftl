@@ -1,0 +1,1 @@
+### Safety: cautions, each naming its source and deferring to local rules.

@@ -1,0 +1,1 @@
+### Screens: headings, labels and lines of the screens.
