@@ -1,7 +1,7 @@
 //! Every word a person reads, and everything a person types.
 //!
 //! Start at [`Words`]: `let say = Words::of(&viewer);` then `say.text("key")`, `say.with("key", &[("name", arg)])`,
-//! or one of the ways to write a number, a time or a list in [`format`]. What a person types is read by `typed`,
+//! or one of the ways to write a number, a time or a list in [`format`]. What a person types is read by [`typed`],
 //! whose refusals are already in the viewer's language.
 //!
 //! # Messages
@@ -19,8 +19,8 @@
 //! 1. A variant of [`Locale`] with its tag, added to `ALL`; its language in `asked` in `viewer.rs`.
 //! 2. A folder named as the tag with a copy of each file of `en-US/`, translated; plural forms as CLDR has them for
 //!    that language.
-//! 3. The compiler then asks for its arms in `bundle.rs`; `typed/units.rs` and `typed/clock.rs` list the unit and day
-//!    words that people may type in any language: add its own.
+//! 3. The compiler then asks for its arms in `bundle.rs`; the unit and day words that people may type in any language are
+//!    listed in `typed/`: add its own.
 //! 4. `cargo test -p slowbend-core words::` says what is missing.
 //!
 //! Numbers are written with a decimal point in both languages so far, which is US and Mexican usage; a language that
@@ -29,7 +29,9 @@
 mod bundle;
 pub mod format;
 mod say;
+pub mod typed;
 mod viewer;
+pub mod zone;
 
 pub use say::{Arg, Words, key};
 pub use viewer::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit};

@@ -1,8 +1,7 @@
 //! Clock times and days in the viewer's zone.
 
-use super::super::{Arg, HourCycle, Words, key};
-use chrono::{DateTime, Datelike, NaiveDateTime, TimeZone, Timelike};
-use chrono_tz::Tz;
+use super::super::{Arg, HourCycle, Words, key, zone::local};
+use chrono::{Datelike, NaiveDateTime, Timelike};
 
 const WEEKDAYS: [&str; 7] = [
     key("weekday-1"),
@@ -28,13 +27,6 @@ const MONTHS: [&str; 12] = [
     key("month-11"),
     key("month-12"),
 ];
-
-/// What a wall clock in `zone` shows at `utc_ms`. Instants outside the years 1 to 9999 are shown as the nearest end.
-pub(in super::super) fn local(zone: Tz, utc_ms: i64) -> NaiveDateTime {
-    let inside = utc_ms.clamp(-62_135_510_400_000, 253_402_214_400_000);
-    let utc = DateTime::from_timestamp_millis(inside).unwrap_or_default();
-    zone.from_utc_datetime(&utc.naive_utc()).naive_local()
-}
 
 impl Words<'_> {
     /// The time of day: "2:05 PM", "2:05 p. m.", "14:05".

@@ -10,6 +10,8 @@ mod list;
 mod temperature;
 mod weight;
 
+pub(super) use weight::POUND_E5_GRAMS;
+
 /// Which way a number goes that does not fit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Round {

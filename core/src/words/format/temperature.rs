@@ -63,10 +63,17 @@ impl Words<'_> {
 
 /// Degrees in parts of 1/`parts`: °F = mK × 9 / 5000 − 459.67, °C = mK / 1000 − 273.15, exact by definition of the
 /// scales. One rounding only. Absurd temperatures stop at the integer's end and never overflow.
+///
+/// A whole °F is stored up to 4/9 mK off, so rounding up or down first forgives that much: 165 °F is not 166, nor 164.
 fn degrees(at: Mk, unit: TemperatureUnit, parts: i64, round: Round) -> i64 {
-    let (number, divisor) = match unit {
-        TemperatureUnit::Fahrenheit => (at.0.saturating_mul(9).saturating_sub(2_298_350), 5_000),
-        TemperatureUnit::Celsius => (at.0.saturating_sub(273_150), 1_000),
+    let (number, divisor, stored_off) = match unit {
+        TemperatureUnit::Fahrenheit => (at.0.saturating_mul(9).saturating_sub(2_298_350), 5_000, 4),
+        TemperatureUnit::Celsius => (at.0.saturating_sub(273_150), 1_000, 0),
+    };
+    let number = match round {
+        Round::Nearest => number,
+        Round::Up => number.saturating_sub(stored_off),
+        Round::Down => number.saturating_add(stored_off),
     };
     round.divide(number.saturating_mul(parts), divisor)
 }

@@ -1,0 +1,291 @@
+//! Times of day as typed, made into an instant near a moment of reference.
+
+use super::{
+    Arg, Refused, Words,
+    date::{instant, read_time},
+    scan::{plain, quoted},
+};
+use crate::{
+    moment::MINUTE,
+    words::{
+        HourCycle,
+        zone::{instant_of, local},
+    },
+};
+use chrono::{NaiveTime, TimeDelta};
+
+/// Which of the occurrences of a time of day is meant.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Seek {
+    /// The first one from the minute of reference on: serving, a reminder.
+    Next,
+    /// The one nearest to the reference, the later of two equals.
+    Nearest,
+    /// The last one up to the reference: when something was done.
+    Last,
+}
+
+/// A time of day as typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Typed {
+    /// One time of the 24 hours.
+    Sure(NaiveTime),
+    /// "2:05" of a 12-hour clock: this, or twelve hours later.
+    Half(NaiveTime),
+}
+
+/// Reads "2 pm", "2:05 p. m.", "14:00", "noon", "tomorrow 6 am", "mañana a las 6 am" in the viewer's zone. A bare "2:05"
+/// is 02:05 to a viewer with a 24-hour clock; with a 12-hour clock it is whichever half of the day `seek` finds,
+/// except with a day named, where it is refused. Gaps and repeated hours are as [`instant_of`] says.
+pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Result<i64, Refused> {
+    let plain = plain(text);
+    let (day, time) = day(&plain);
+    let typed = read(time, say.viewer().hours).ok_or_else(|| unread(say, text))?;
+    match (day, typed) {
+        (None, _) => instant(say, sought(say, typed, reference_ms, seek)),
+        (Some(days), Typed::Sure(time)) => instant(say, on_day(say, reference_ms, days, time)),
+        (Some(days), Typed::Half(time)) => Err(either_half(
+            say,
+            text,
+            on_day(say, reference_ms, days, time),
+        )),
+    }
+}
+
+/// Reads the value of a form's time field, always "14:05" whatever the viewer's clock.
+pub fn time_field(
+    say: &Words<'_>,
+    text: &str,
+    reference_ms: i64,
+    seek: Seek,
+) -> Result<i64, Refused> {
+    let time = read_time(text.trim()).ok_or_else(|| unread(say, text))?;
+    instant(say, sought(say, Typed::Sure(time), reference_ms, seek))
+}
+
+fn unread(say: &Words<'_>, text: &str) -> Refused {
+    let example = match say.viewer().hours {
+        HourCycle::Twelve => "2:05 PM",
+        HourCycle::TwentyFour => "14:05",
+    };
+    say.refuse(
+        "error-clock-unread",
+        &[
+            ("typed", Arg::Text(&quoted(text))),
+            ("example", Arg::Text(example)),
+        ],
+    )
+}
+
+fn either_half(say: &Words<'_>, text: &str, morning_ms: i64) -> Refused {
+    let [morning, afternoon] = [0, 12 * 60 * MINUTE].map(|later| say.clock(morning_ms + later));
+    say.refuse(
+        "error-clock-half",
+        &[
+            ("typed", Arg::Text(&quoted(text))),
+            ("morning", Arg::Text(&morning)),
+            ("afternoon", Arg::Text(&afternoon)),
+        ],
+    )
+}
+
+fn sought(say: &Words<'_>, typed: Typed, reference_ms: i64, seek: Seek) -> i64 {
+    let times = match typed {
+        Typed::Sure(time) => [time, time],
+        Typed::Half(time) => [time, time + TimeDelta::hours(12)],
+    };
+    let found = (-2..=2).flat_map(|days| times.map(|time| on_day(say, reference_ms, days, time)));
+    let minute = reference_ms.div_euclid(MINUTE).saturating_mul(MINUTE);
+    let sought = match seek {
+        Seek::Next => found.filter(|&ms| ms >= minute).min(),
+        Seek::Last => found.filter(|&ms| ms <= reference_ms).max(),
+        Seek::Nearest => found.min_by_key(|&ms| (ms.abs_diff(reference_ms), ms < reference_ms)),
+    };
+    sought.unwrap_or(reference_ms)
+}
+
+/// The instant of `time` on the viewer's day of reference, or so many days from it.
+fn on_day(say: &Words<'_>, reference_ms: i64, days: i64, time: NaiveTime) -> i64 {
+    let date = local(say.zone, reference_ms).date() + TimeDelta::days(days);
+    instant_of(say.zone, date.and_time(time))
+}
+
+/// The day named at the start, and the rest.
+fn day(text: &str) -> (Option<i64>, &str) {
+    const DAYS: [(&str, i64); 7] = [
+        ("today", 0),
+        ("hoy", 0),
+        ("tomorrow", 1),
+        ("mañana", 1),
+        ("manana", 1),
+        ("yesterday", -1),
+        ("ayer", -1),
+    ];
+    let named = DAYS
+        .iter()
+        .find_map(|&(word, days)| Some((days, text.strip_prefix(word)?)));
+    let (day, rest) = named.map_or((None, text), |(days, rest)| {
+        (Some(days), rest.trim_start_matches([' ', ',']))
+    });
+    let at = ["at ", "a las ", "a la "]
+        .iter()
+        .find_map(|word| rest.strip_prefix(word));
+    (day, at.unwrap_or(rest))
+}
+
+fn read(text: &str, hours: HourCycle) -> Option<Typed> {
+    match text {
+        "noon" | "mediodía" | "mediodia" => {
+            return NaiveTime::from_hms_opt(12, 0, 0).map(Typed::Sure);
+        }
+        "midnight" | "medianoche" => return NaiveTime::from_hms_opt(0, 0, 0).map(Typed::Sure),
+        _ => {}
+    }
+    let (hour, rest) = number(text, 1)?;
+    let (minute, rest) = rest
+        .strip_prefix([':', 'h'])
+        .and_then(|rest| number(rest, 2))
+        .unwrap_or((0, rest));
+    let half: String = rest.chars().filter(|c| !matches!(c, ' ' | '.')).collect();
+    time(hour, minute, &half, hours)
+}
+
+fn time(hour: u32, minute: u32, half: &str, hours: HourCycle) -> Option<Typed> {
+    let twelve = (1..=12).contains(&hour);
+    let at = |hour| NaiveTime::from_hms_opt(hour, minute, 0);
+    match half {
+        "am" | "a" if twelve => at(hour % 12).map(Typed::Sure),
+        "pm" | "p" if twelve => at(hour % 12 + 12).map(Typed::Sure),
+        "" if twelve && hours == HourCycle::Twelve => at(hour % 12).map(Typed::Half),
+        "" | "h" | "hrs" => at(hour).map(Typed::Sure),
+        _ => None,
+    }
+}
+
+/// A number of at most two digits and at least `least` at the start, and the rest.
+fn number(text: &str, least: usize) -> Option<(u32, &str)> {
+    let (digits, rest) = text.split_at(
+        text.find(|c: char| !c.is_ascii_digit())
+            .unwrap_or(text.len()),
+    );
+    let fits = (least..=2).contains(&digits.len());
+    Some((digits.parse().ok().filter(|_| fits)?, rest))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::super::{Locale, Viewer, metric_viewer, test_viewer};
+    use super::*;
+    use crate::moment::HOUR;
+
+    /// Saturday 2026-06-13 09:00 in Chicago (UTC−5).
+    const MORNING: i64 = 1_781_359_200_000;
+
+    fn hours_from_morning(viewer: &Viewer, text: &str, seek: Seek) -> Result<i64, Refused> {
+        clock(&Words::of(viewer), text, MORNING, seek).map(|ms| (ms - MORNING) / HOUR)
+    }
+
+    #[test]
+    fn two_o_clock_is_read_in_every_usage() {
+        let viewer = test_viewer(Locale::EnUs);
+        for text in [
+            "2 pm",
+            "2:00 PM",
+            "2:00 p. m.",
+            "2:00\u{a0}p.\u{a0}m.",
+            "2p",
+            "14:00",
+            "14 h",
+            "14h00",
+            "2",
+            "2:00",
+            "a las 2 pm",
+        ] {
+            assert_eq!(
+                hours_from_morning(&viewer, text, Seek::Next),
+                Ok(5),
+                "{text}"
+            );
+        }
+        assert_eq!(hours_from_morning(&viewer, "noon", Seek::Next), Ok(3));
+        assert_eq!(hours_from_morning(&viewer, "12 am", Seek::Next), Ok(15));
+        assert_eq!(
+            hours_from_morning(&viewer, "tomorrow 2:00 PM", Seek::Next),
+            Ok(29)
+        );
+        assert_eq!(
+            hours_from_morning(&viewer, "mañana, a las 2 pm", Seek::Next),
+            Ok(29)
+        );
+        assert_eq!(
+            hours_from_morning(&viewer, "ayer 11 pm", Seek::Next),
+            Ok(-10)
+        );
+        for text in [
+            "", "2:5", "25:00", "13 pm", "0 am", "14:60", "2 pm!", "2.05", "123", "two", "2:",
+            "14 h 5",
+        ] {
+            assert!(
+                hours_from_morning(&viewer, text, Seek::Next).is_err(),
+                "{text}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_bare_time_is_the_half_of_the_day_that_is_sought() {
+        let (twelve, day) = (test_viewer(Locale::EnUs), metric_viewer(Locale::EnUs));
+        let each = |viewer, text| {
+            [Seek::Next, Seek::Nearest, Seek::Last]
+                .map(|seek| hours_from_morning(viewer, text, seek))
+        };
+        assert_eq!(each(&twelve, "8:00"), [Ok(11), Ok(-1), Ok(-1)]);
+        assert_eq!(each(&day, "8:00"), [Ok(23), Ok(-1), Ok(-1)]);
+        assert_eq!(each(&twelve, "9:00"), [Ok(0), Ok(0), Ok(0)]);
+        assert_eq!(each(&day, "21:00"), [Ok(12), Ok(12), Ok(-12)]);
+    }
+
+    #[test]
+    fn a_named_day_with_half_a_clock_is_asked_back() {
+        let viewer = test_viewer(Locale::EnUs);
+        assert_eq!(
+            hours_from_morning(&viewer, "tomorrow 6:30", Seek::Next)
+                .unwrap_err()
+                .reason,
+            "“tomorrow 6:30” can be morning or afternoon. Type 6:30 AM or 6:30 PM."
+        );
+    }
+
+    #[test]
+    fn a_time_that_the_night_skips_is_an_hour_later_by_the_clock() {
+        let viewer = Viewer {
+            zone: "America/New_York".into(),
+            ..test_viewer(Locale::EnUs)
+        };
+        let say = Words::of(&viewer);
+        let evening = super::super::datetime_field(&say, "2026-03-07T20:00").unwrap();
+        let skipped = clock(&say, "2:30 am", evening, Seek::Next).unwrap();
+        assert_eq!(say.datetime_field(skipped), "2026-03-08T03:30");
+    }
+
+    #[test]
+    fn a_form_field_is_of_24_hours_for_every_viewer() {
+        let viewer = test_viewer(Locale::EnUs);
+        let say = Words::of(&viewer);
+        assert_eq!(
+            time_field(&say, "11:00", MORNING, Seek::Last),
+            Ok(MORNING - 22 * HOUR)
+        );
+        assert!(time_field(&say, "2 pm", MORNING, Seek::Last).is_err());
+    }
+
+    #[test]
+    fn a_reference_outside_all_years_is_refused_and_does_not_panic() {
+        let viewer = test_viewer(Locale::EnUs);
+        for reference in [i64::MIN, 0, i64::MAX] {
+            for seek in [Seek::Next, Seek::Nearest, Seek::Last] {
+                assert!(clock(&Words::of(&viewer), "2:05", reference, seek).is_err());
+            }
+        }
+    }
+}

@@ -1,0 +1,27 @@
+//! Reading what a person types: range-checked, in the viewer's units, with either decimal mark.
+//!
+//! Start at [`temperature`], [`weight`], [`duration`], [`clock`], [`datetime_field`], [`name`]. What cannot be read is
+//! refused, never guessed at, and the [`Refused`] says in the viewer's language what to type instead. Whatever is
+//! written by [`format`](super::format) can be typed back.
+//!
+//! Unit and day words of every language are accepted whatever the viewer's: they do not clash, and a crew mixes them.
+
+mod clock;
+mod date;
+mod duration;
+mod name;
+mod scan;
+mod temperature;
+mod weight;
+
+pub use clock::{Seek, clock, time_field};
+pub use date::{YEARS, datetime_field, instant};
+pub use duration::{DURATION_MS, duration};
+pub use name::{NAME_CHARS_MAX, name};
+pub use temperature::{TEMPERATURE, temperature};
+pub use weight::{MEAT_GRAMS, weight};
+
+use super::{Arg, Refused, Words};
+
+#[cfg(test)]
+mod laws;
