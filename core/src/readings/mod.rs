@@ -1,1 +1,31 @@
-//! Probe readings: series, chunks, and files from other instruments.
+//! Probe readings: series, chunks, and files from other instruments. No storage and no files: bytes come in through
+//! `std::io::Read`, chunks go out through a [`Sink`](import::Sink).
+//!
+//! Where to start: [`series`] says what a reading is, [`chunk::Encoded`] how readings become bytes, and
+//! [`import::import`] takes a CSV file by an [`ImportPlan`](plan::ImportPlan), which [`guess::guess`] makes from the
+//! file's first 64 kB or asks about.
+
+pub mod chunk;
+pub mod csv;
+pub mod file_faults;
+pub mod import;
+pub mod numbers;
+pub mod plan;
+pub mod refusals;
+pub mod report;
+pub mod series;
+pub mod settle;
+pub mod times;
+pub mod told;
+pub mod zones;
+
+mod civil;
+mod cursor;
+mod varint;
+
+pub use chunk::{ChunkName, Encoded};
+pub use import::{Sink, Stopped, import};
+pub use plan::{Delimiter, ImportPlan, TempColumn};
+pub use report::Report;
+pub use series::{Reading, SeriesId};
+pub use told::Told;

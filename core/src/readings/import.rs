@@ -1,0 +1,243 @@
+//! Reads a file by its plan, row after row, and hands encoded chunks to a sink: start at [`import`].
+//!
+//! The path of one row allocates nothing. Memory is one block of the file and one chunk a series, whatever the file's
+//! length. Law: the result depends on the bytes alone, not on how they were cut into reads.
+
+use super::{
+    chunk::{CHUNK_READINGS, Encoded},
+    csv::{Row, Rows},
+    file_faults::FileFault,
+    numbers::{self, Cell, Unit},
+    plan::ImportPlan,
+    refusals::{COLDEST_MK, Fault, HOTTEST_MK},
+    report::{Jump, Report},
+    series::{Reading, SeriesId},
+    times,
+    zones::ZoneClock,
+};
+use crate::{moment::SECOND, units::Mk};
+use std::io::Read;
+
+/// Neighbors closer than this may jump, ms. Common practice, no source.
+pub const JUMP_WITHIN: i64 = 30 * SECOND;
+/// A step of more than this between close neighbors is a jump, millikelvin. Common practice, no source.
+pub const JUMP_OVER_MK: i64 = 60_000;
+
+/// Where chunks go. A sink belongs in one transaction with the import: when that fails, what the sink got is void.
+pub trait Sink {
+    /// Why a chunk could not be kept.
+    type Error;
+    /// Keeps one chunk of a series. Chunks of one series may overlap in time.
+    fn chunk(&mut self, series: &SeriesId, chunk: Encoded) -> Result<(), Self::Error>;
+}
+
+/// Why an import stopped. Nothing of the file counts.
+#[derive(Debug, PartialEq, Eq, thiserror::Error)]
+pub enum Stopped<E> {
+    /// The file or the plan.
+    #[error(transparent)]
+    File(#[from] FileFault),
+    /// The sink.
+    #[error(
+        "The readings could not be kept. Free some space and import the file again. Nothing was taken."
+    )]
+    Sink(E),
+}
+
+/// Imports a file: every reading goes to the sink or is counted in the report with the reason.
+pub fn import<R: Read, S: Sink>(
+    reader: R,
+    plan: &ImportPlan,
+    sink: &mut S,
+) -> Result<Report, Stopped<S::Error>> {
+    let mut import = Import::new(plan)?;
+    let mut rows = Rows::open(reader, plan.delimiter)?;
+    for _ in 0..plan.skip_rows {
+        rows.next_row()?;
+    }
+    while let Some(row) = rows.next_row()? {
+        import.row(row, sink)?;
+    }
+    import.end(sink)
+}
+
+struct Import<'a> {
+    plan: &'a ImportPlan,
+    comma: bool,
+    clock: ZoneClock,
+    columns: Vec<Column>,
+    date_and_time: Vec<u8>,
+    report: Report,
+}
+
+struct Column {
+    series: SeriesId,
+    column: u32,
+    unit: Unit,
+    gathered: Vec<Reading>,
+    before: Option<Reading>,
+}
+
+impl<'a> Import<'a> {
+    fn new(plan: &'a ImportPlan) -> Result<Self, FileFault> {
+        let series = plan.series()?.into_iter().zip(&plan.temp_columns);
+        let columns = series.map(|(series, temp)| Column {
+            series,
+            column: temp.column,
+            unit: temp.unit,
+            gathered: Vec::with_capacity(CHUNK_READINGS),
+            before: None,
+        });
+        Ok(Self {
+            plan,
+            comma: plan.delimiter.decimal_comma(),
+            clock: ZoneClock::new(plan.tz()?),
+            columns: columns.collect(),
+            date_and_time: Vec::new(),
+            report: Report::default(),
+        })
+    }
+
+    #[inline]
+    fn row<S: Sink>(&mut self, row: Row<'_>, sink: &mut S) -> Result<(), Stopped<S::Error>> {
+        self.report.rows += 1;
+        let at = match self.instant(row) {
+            Ok(at) => at,
+            Err((fault, cell)) => {
+                let cell = cell.unwrap_or(&self.date_and_time);
+                self.report.refuse(row.line, None, cell, fault);
+                return Ok(());
+            }
+        };
+        for column in &mut self.columns {
+            let Some(temp) = column.temp(row, self.comma, &mut self.report) else {
+                continue;
+            };
+            column.keep(Reading { at, temp }, row.line, &mut self.report);
+            if column.gathered.len() == CHUNK_READINGS {
+                column.flush(&mut self.report, sink)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// When the row was; else what is wrong and with which cell (none: date and time together).
+    #[inline]
+    fn instant<'r>(&mut self, row: Row<'r>) -> Result<i64, (Fault, Option<&'r [u8]>)> {
+        if row.open_quote {
+            return Err((Fault::OpenQuote, Some(&[])));
+        }
+        let time = row
+            .cell(self.plan.time_column)
+            .ok_or((Fault::FewColumns, Some(&[][..])))?;
+        let Some(date) = self.plan.date_column else {
+            return self.read_time(time).map_err(|fault| (fault, Some(time)));
+        };
+        let date = row.cell(date).ok_or((Fault::FewColumns, Some(&[][..])))?;
+        let mut both = std::mem::take(&mut self.date_and_time);
+        both.clear();
+        both.extend_from_slice(date.trim_ascii());
+        both.push(b' ');
+        both.extend_from_slice(time.trim_ascii());
+        let at = self.read_time(&both).map_err(|fault| (fault, None));
+        self.date_and_time = both;
+        at
+    }
+
+    #[inline]
+    fn read_time(&mut self, cell: &[u8]) -> Result<i64, Fault> {
+        let at = self
+            .clock
+            .instant(times::read(self.plan.time_format, cell, self.comma)?);
+        match self.plan.latest {
+            Some(latest) if at > latest => Err(Fault::Future),
+            _ => Ok(at),
+        }
+    }
+
+    fn end<S: Sink>(mut self, sink: &mut S) -> Result<Report, Stopped<S::Error>> {
+        for column in &mut self.columns {
+            column.flush(&mut self.report, sink)?;
+        }
+        match self.report.taken {
+            0 if self.report.rows == 0 => Err(FileFault::NoReadings.into()),
+            0 => Err(FileFault::NothingTaken {
+                report: Box::new(self.report),
+            }
+            .into()),
+            _ => Ok(self.report),
+        }
+    }
+}
+
+impl Column {
+    /// The temperature in its cell, if there is one; else it is counted why not.
+    #[inline]
+    fn temp(&self, row: Row<'_>, comma: bool, report: &mut Report) -> Option<Mk> {
+        let Some(cell) = row.cell(self.column) else {
+            report.refuse(row.line, Some(self.series.sensor()), &[], Fault::FewColumns);
+            return None;
+        };
+        match numbers::degrees(cell, comma) {
+            Cell::Blank => report.blank += 1,
+            Cell::Other => report.refuse(
+                row.line,
+                Some(self.series.sensor()),
+                cell,
+                Fault::NotANumber,
+            ),
+            Cell::Degrees(micro, own) => {
+                let temp = own.unwrap_or(self.unit).mk(micro);
+                if (COLDEST_MK..=HOTTEST_MK).contains(&temp.0) {
+                    return Some(temp);
+                }
+                self.absurd(row.line, cell, own, report);
+            }
+        }
+        None
+    }
+
+    #[cold]
+    fn absurd(&self, line: u64, cell: &[u8], own: Option<Unit>, report: &mut Report) {
+        let unit = if own.is_some() { "" } else { self.unit.sign() };
+        let said = [cell.trim_ascii(), b" ", unit.as_bytes()].concat();
+        report.refuse(line, Some(self.series.sensor()), &said, Fault::Absurd);
+    }
+
+    #[inline]
+    fn keep(&mut self, reading: Reading, line: u64, report: &mut Report) {
+        if let Some(before) = self.before {
+            report.out_of_order += u64::from(reading.at < before.at);
+            let near = (reading.at - before.at).abs() < JUMP_WITHIN;
+            if near && (reading.temp.0 - before.temp.0).abs() > JUMP_OVER_MK {
+                report.jump(Jump {
+                    line,
+                    sensor: self.series.sensor().into(),
+                    before,
+                    reading,
+                });
+            }
+        }
+        self.before = Some(reading);
+        self.gathered.push(reading);
+    }
+
+    fn flush<S: Sink>(
+        &mut self,
+        report: &mut Report,
+        sink: &mut S,
+    ) -> Result<(), Stopped<S::Error>> {
+        let Some(chunk) = Encoded::of(&self.gathered) else {
+            return Ok(());
+        };
+        report.taken += chunk.count;
+        report.doubled += self.gathered.len() as u64 - chunk.count;
+        report.span(chunk.from, chunk.to);
+        self.gathered.clear();
+        sink.chunk(&self.series, chunk).map_err(Stopped::Sink)
+    }
+}
+
+#[cfg(test)]
+#[path = "import_tests.rs"]
+mod tests;

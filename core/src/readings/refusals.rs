@@ -1,0 +1,143 @@
+//! Why one row or one cell of a file was not taken, in a sentence that says what to do.
+
+use super::told::Told;
+use serde::{Deserialize, Serialize};
+
+/// The coldest temperature taken, millikelvin: −60 °C. No freezer or winter a cook stands in is colder. Common practice,
+/// no source.
+pub const COLDEST_MK: i64 = 213_150;
+/// The hottest temperature taken, millikelvin: 800 °C, a bed of coals. Common practice, no source.
+pub const HOTTEST_MK: i64 = 1_073_150;
+
+/// What is wrong with a row or a cell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Fault {
+    /// The row has fewer columns than the plan reads.
+    FewColumns,
+    /// A quote is opened and the file ends before it closes.
+    OpenQuote,
+    /// The time cell is empty.
+    NoTime,
+    /// The time cell holds something else than the plan's time format.
+    NotATime,
+    /// The calendar or the clock has no such time.
+    NoSuchTime,
+    /// Before 2000 or after 2100.
+    Year,
+    /// Later than the plan's latest.
+    Future,
+    /// The temperature cell holds no number.
+    NotANumber,
+    /// No pit and no food has such a temperature.
+    Absurd,
+}
+
+/// One thing that was not taken.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Refused {
+    /// Line of the file that the row begins on, from 1.
+    pub line: u64,
+    /// The sensor whose cell it was; none when the whole row was refused.
+    pub sensor: Option<String>,
+    /// What the cell holds, with its unit, cut to [`CELL_CHARS_MAX`] characters.
+    pub cell: String,
+    /// Why.
+    pub fault: Fault,
+}
+
+/// How much of a cell is repeated in a message, characters.
+pub const CELL_CHARS_MAX: usize = 40;
+
+impl Refused {
+    /// Copies what a person needs to find the place.
+    pub fn new(line: u64, sensor: Option<&str>, cell: &[u8], fault: Fault) -> Self {
+        let text = String::from_utf8_lossy(&cell[..cell.len().min(4 * CELL_CHARS_MAX)]);
+        let cell = text
+            .trim()
+            .chars()
+            .filter(|c| !c.is_control())
+            .take(CELL_CHARS_MAX)
+            .collect();
+        Self {
+            line,
+            sensor: sensor.map(str::to_string),
+            cell,
+            fault,
+        }
+    }
+}
+
+impl Told for Refused {
+    fn key(&self) -> &'static str {
+        match self.fault {
+            Fault::FewColumns => "readings-few-columns",
+            Fault::OpenQuote => "readings-open-quote",
+            Fault::NoTime => "readings-no-time",
+            Fault::NotATime => "readings-not-a-time",
+            Fault::NoSuchTime => "readings-no-such-time",
+            Fault::Year => "readings-year",
+            Fault::Future => "readings-future",
+            Fault::NotANumber => "readings-not-a-number",
+            Fault::Absurd => "readings-absurd",
+        }
+    }
+
+    fn args(&self) -> Vec<(&'static str, String)> {
+        let sensor = self.sensor.clone().unwrap_or_default();
+        vec![
+            ("line", self.line.to_string()),
+            ("cell", self.cell.clone()),
+            ("sensor", sensor),
+        ]
+    }
+
+    fn reason(&self) -> String {
+        let (line, cell) = (self.line, &self.cell);
+        let sensor = self.sensor.as_deref().unwrap_or("a temperature");
+        let what = match self.fault {
+            Fault::FewColumns => {
+                " has fewer columns than the others. Complete the row or leave it out.".into()
+            }
+            Fault::OpenQuote => {
+                " opens a quote that nothing closes. Close it or leave the row out.".into()
+            }
+            Fault::NoTime => " has no time. Give it one or leave it out.".into(),
+            Fault::NotATime => format!(
+                ": “{cell}” is no time of the kind this file has. Correct it or leave it out."
+            ),
+            Fault::NoSuchTime => {
+                format!(
+                    ": “{cell}” does not exist on any calendar or clock. Does the day come before the month?"
+                )
+            }
+            Fault::Year => format!(
+                ": “{cell}” is outside the years 2000 to 2100. Set the instrument's clock, or tell how its times are written."
+            ),
+            Fault::Future => format!(
+                ": “{cell}” is still to come. Check the instrument's clock and the time zone."
+            ),
+            Fault::NotANumber => {
+                format!(": {sensor}: “{cell}” is no number. Correct it or leave it empty.")
+            }
+            Fault::Absurd => format!(
+                ": {sensor}: {cell} is outside −60 °C to 800 °C (−76 °F to 1,472 °F). Check the probe, or the unit of the column."
+            ),
+        };
+        format!("Line {line}{what}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_cell_is_cut_and_cleaned_for_the_message() {
+        let long = "x\u{7}é".repeat(100);
+        let refused = Refused::new(7, None, long.as_bytes(), Fault::NotATime);
+        assert_eq!(refused.cell.chars().count(), CELL_CHARS_MAX);
+        assert!(!refused.cell.contains('\u{7}'));
+        assert!(refused.reason().starts_with("Line 7: “xéxé"));
+    }
+}
