@@ -1,32 +1,10 @@
-//! Clock times and days in the viewer's zone.
+//! Clock times in the viewer's zone, with their days where that is needed.
 
-use super::super::{Arg, HourCycle, Words, key, zone::local};
-use chrono::{Datelike, NaiveDateTime, Timelike};
-
-const WEEKDAYS: [&str; 7] = [
-    key("weekday-1"),
-    key("weekday-2"),
-    key("weekday-3"),
-    key("weekday-4"),
-    key("weekday-5"),
-    key("weekday-6"),
-    key("weekday-7"),
-];
-
-const MONTHS: [&str; 12] = [
-    key("month-1"),
-    key("month-2"),
-    key("month-3"),
-    key("month-4"),
-    key("month-5"),
-    key("month-6"),
-    key("month-7"),
-    key("month-8"),
-    key("month-9"),
-    key("month-10"),
-    key("month-11"),
-    key("month-12"),
-];
+use super::{
+    super::{Arg, HourCycle, Words, zone::local},
+    day::days_between,
+};
+use chrono::{NaiveDateTime, Timelike};
 
 impl Words<'_> {
     /// The time of day: "2:05 PM", "2:05 p. m.", "14:05".
@@ -50,11 +28,6 @@ impl Words<'_> {
         } else {
             self.with("clock-on-date", &args)
         }
-    }
-
-    /// The day alone: "today", "tomorrow", "Sat", "Jun 13", "Jun 13, 2027".
-    pub fn day(&self, utc_ms: i64, now_ms: i64) -> String {
-        self.day_of(&local(self.zone, utc_ms), &local(self.zone, now_ms))
     }
 
     /// From one time to another: "11:10 AM–12:05 PM"; with days where either is not today.
@@ -106,33 +79,6 @@ impl Words<'_> {
             }
         }
     }
-
-    fn day_of(&self, then: &NaiveDateTime, now: &NaiveDateTime) -> String {
-        match days_between(now, then) {
-            0 => self.text("day-today"),
-            1 => self.text("day-tomorrow"),
-            -1 => self.text("day-yesterday"),
-            -6..=6 => self.text(WEEKDAYS[then.weekday().num_days_from_monday() as usize]),
-            _ => self.date_of(then, now),
-        }
-    }
-
-    fn date_of(&self, then: &NaiveDateTime, now: &NaiveDateTime) -> String {
-        let (month, day) = (
-            self.text(MONTHS[then.month0() as usize]),
-            then.day().to_string(),
-        );
-        let (month, day) = (("month", Arg::Text(&month)), ("day", Arg::Text(&day)));
-        if then.year() == now.year() {
-            return self.with("day-date", &[month, day]);
-        }
-        let year = then.year().to_string();
-        self.with("day-date-year", &[month, day, ("year", Arg::Text(&year))])
-    }
-}
-
-fn days_between(from: &NaiveDateTime, to: &NaiveDateTime) -> i64 {
-    (to.date() - from.date()).num_days()
 }
 
 #[cfg(test)]

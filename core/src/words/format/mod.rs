@@ -5,6 +5,7 @@
 //! numbers: two devices write the same bytes.
 
 mod clock;
+mod day;
 mod duration;
 mod list;
 mod temperature;

@@ -3,6 +3,7 @@
 use super::{
     Arg, Refused, Words,
     date::{instant, read_time},
+    hour::{Typed, day, time_of_day},
     scan::{plain, quoted},
 };
 use crate::{
@@ -25,22 +26,13 @@ pub enum Seek {
     Last,
 }
 
-/// A time of day as typed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Typed {
-    /// One time of the 24 hours.
-    Sure(NaiveTime),
-    /// "2:05" of a 12-hour clock: this, or twelve hours later.
-    Half(NaiveTime),
-}
-
 /// Reads "2 pm", "2:05 p. m.", "14:00", "noon", "tomorrow 6 am", "mañana a las 6 am" in the viewer's zone. A bare "2:05"
 /// is 02:05 to a viewer with a 24-hour clock; with a 12-hour clock it is whichever half of the day `seek` finds,
 /// except with a day named, where it is refused. Gaps and repeated hours are as [`instant_of`] says.
 pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Result<i64, Refused> {
     let plain = plain(text);
     let (day, time) = day(&plain);
-    let typed = read(time, say.viewer().hours).ok_or_else(|| unread(say, text))?;
+    let typed = time_of_day(time, say.viewer().hours).ok_or_else(|| unread(say, text))?;
     match (day, typed) {
         (None, _) => instant(say, sought(say, typed, reference_ms, seek)),
         (Some(days), Typed::Sure(time)) => instant(say, on_day(say, reference_ms, days, time)),
@@ -108,68 +100,6 @@ fn sought(say: &Words<'_>, typed: Typed, reference_ms: i64, seek: Seek) -> i64 {
 fn on_day(say: &Words<'_>, reference_ms: i64, days: i64, time: NaiveTime) -> i64 {
     let date = local(say.zone, reference_ms).date() + TimeDelta::days(days);
     instant_of(say.zone, date.and_time(time))
-}
-
-/// The day named at the start, and the rest.
-fn day(text: &str) -> (Option<i64>, &str) {
-    const DAYS: [(&str, i64); 7] = [
-        ("today", 0),
-        ("hoy", 0),
-        ("tomorrow", 1),
-        ("mañana", 1),
-        ("manana", 1),
-        ("yesterday", -1),
-        ("ayer", -1),
-    ];
-    let named = DAYS
-        .iter()
-        .find_map(|&(word, days)| Some((days, text.strip_prefix(word)?)));
-    let (day, rest) = named.map_or((None, text), |(days, rest)| {
-        (Some(days), rest.trim_start_matches([' ', ',']))
-    });
-    let at = ["at ", "a las ", "a la "]
-        .iter()
-        .find_map(|word| rest.strip_prefix(word));
-    (day, at.unwrap_or(rest))
-}
-
-fn read(text: &str, hours: HourCycle) -> Option<Typed> {
-    match text {
-        "noon" | "mediodía" | "mediodia" => {
-            return NaiveTime::from_hms_opt(12, 0, 0).map(Typed::Sure);
-        }
-        "midnight" | "medianoche" => return NaiveTime::from_hms_opt(0, 0, 0).map(Typed::Sure),
-        _ => {}
-    }
-    let (hour, rest) = number(text, 1)?;
-    let (minute, rest) = rest
-        .strip_prefix([':', 'h'])
-        .and_then(|rest| number(rest, 2))
-        .unwrap_or((0, rest));
-    let half: String = rest.chars().filter(|c| !matches!(c, ' ' | '.')).collect();
-    time(hour, minute, &half, hours)
-}
-
-fn time(hour: u32, minute: u32, half: &str, hours: HourCycle) -> Option<Typed> {
-    let twelve = (1..=12).contains(&hour);
-    let at = |hour| NaiveTime::from_hms_opt(hour, minute, 0);
-    match half {
-        "am" | "a" if twelve => at(hour % 12).map(Typed::Sure),
-        "pm" | "p" if twelve => at(hour % 12 + 12).map(Typed::Sure),
-        "" if twelve && hours == HourCycle::Twelve => at(hour % 12).map(Typed::Half),
-        "" | "h" | "hrs" => at(hour).map(Typed::Sure),
-        _ => None,
-    }
-}
-
-/// A number of at most two digits and at least `least` at the start, and the rest.
-fn number(text: &str, least: usize) -> Option<(u32, &str)> {
-    let (digits, rest) = text.split_at(
-        text.find(|c: char| !c.is_ascii_digit())
-            .unwrap_or(text.len()),
-    );
-    let fits = (least..=2).contains(&digits.len());
-    Some((digits.parse().ok().filter(|_| fits)?, rest))
 }
 
 #[cfg(test)]

@@ -9,6 +9,7 @@
 mod clock;
 mod date;
 mod duration;
+mod hour;
 mod name;
 mod scan;
 mod temperature;

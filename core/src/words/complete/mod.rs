@@ -1,8 +1,11 @@
 //! What makes a missing message impossible to ship: every language is complete, and every message that the sources say
 //! exists with the variables they give it.
 
+mod said;
+
 use super::{Locale, bundle};
 use fluent_bundle::FluentResource;
+use said::{said, sources};
 use std::{
     collections::{BTreeMap, BTreeSet},
     fs,
@@ -119,6 +122,40 @@ fn every_key_has_a_message_with_the_same_variables_in_each_language() {
     }
 }
 
+/// A sentence is two words or more outside placeables; units and symbols may well be the same.
+#[test]
+fn no_sentence_is_left_untranslated() {
+    for locale in Locale::ALL
+        .into_iter()
+        .filter(|&locale| locale != Locale::EnUs)
+    {
+        let english: BTreeSet<_> = sentences(Locale::EnUs).collect();
+        let copied: Vec<_> = sentences(locale)
+            .filter(|line| english.contains(line))
+            .collect();
+        assert_eq!(copied, [""; 0], "{} says this in English", locale.tag());
+    }
+}
+
+/// Each line of a message that holds a sentence.
+fn sentences(locale: Locale) -> impl Iterator<Item = &'static str> {
+    let lines = bundle::files(locale)
+        .iter()
+        .flat_map(|(_, text)| text.lines());
+    lines.filter(|line| !line.starts_with('#')).filter(|line| {
+        let said = line.split_once('=').map_or(*line, |(_, said)| said);
+        let plain: String = said
+            .split('{')
+            .map(|part| part.rsplit('}').next().unwrap_or_default())
+            .collect();
+        plain
+            .split(|c: char| !c.is_alphabetic())
+            .filter(|word| word.chars().count() > 2)
+            .count()
+            >= 2
+    })
+}
+
 #[test]
 fn every_message_that_is_said_exists_and_is_given_its_variables() {
     let messages = messages(Locale::EnUs);
@@ -153,113 +190,4 @@ fn every_message_is_said_somewhere() {
         .filter(|key| !all.contains(&format!("\"{key}\"")))
         .collect();
     assert_eq!(unsaid, [""; 0]);
-}
-
-/// Every Rust source that may say a message, with its path. This file only talks about messages.
-fn sources() -> Vec<(String, String)> {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
-    let mut found = Vec::new();
-    for part in ["core/src", "hub/src", "bindings/src"] {
-        collect(&root.join(part), &mut found);
-    }
-    found.retain(|(path, _)| !path.ends_with("words/complete.rs"));
-    found
-}
-
-fn collect(folder: &Path, found: &mut Vec<(String, String)>) {
-    let Ok(entries) = fs::read_dir(folder) else {
-        return;
-    };
-    for path in entries.map(|entry| entry.unwrap().path()) {
-        if path.is_dir() {
-            collect(&path, found);
-        } else if path.extension().is_some_and(|ending| ending == "rs") {
-            found.push((
-                path.display().to_string(),
-                fs::read_to_string(&path).unwrap(),
-            ));
-        }
-    }
-}
-
-/// One message said in a source: its key, and the variables where they are written out in the call.
-#[derive(Debug, PartialEq)]
-struct Said<'s> {
-    key: &'s str,
-    variables: Option<BTreeSet<String>>,
-}
-
-/// Each literal given to `.text(`, `.with(`, `.refuse(` or `key(`; comments do not count.
-fn said(source: &str) -> Vec<Said<'_>> {
-    let mut found = Vec::new();
-    for (call, named) in [
-        (".text(", true),
-        (".with(", false),
-        (".refuse(", false),
-        ("key(", true),
-    ] {
-        for (at, _) in source.match_indices(call) {
-            let (before, after) = (&source[..at], source[at + call.len()..].trim_start());
-            let line = before.rsplit('\n').next().unwrap_or_default();
-            let other = call == "key("
-                && before.ends_with(|c: char| c.is_alphanumeric() || c == '_' || c == '.');
-            let literal = after
-                .strip_prefix('"')
-                .and_then(|rest| rest.split_once('"'));
-            let Some((key, rest)) = literal.filter(|_| !other && !line.contains("//")) else {
-                continue;
-            };
-            let none = (call == ".text(").then(BTreeSet::new);
-            found.push(Said {
-                key,
-                variables: if named { none } else { given(rest) },
-            });
-        }
-    }
-    found
-}
-
-/// The names in `, &[("name", …), …]`; none where the arguments are made elsewhere.
-fn given(rest: &str) -> Option<BTreeSet<String>> {
-    let list = rest
-        .trim_start()
-        .strip_prefix(',')?
-        .trim_start()
-        .strip_prefix("&[")?;
-    let mut depth = 1;
-    let (end, _) = list.char_indices().find(|(_, c)| {
-        depth += match c {
-            '[' => 1,
-            ']' => -1,
-            _ => 0,
-        };
-        depth == 0
-    })?;
-    let items = list[..end].trim();
-    let names: BTreeSet<String> = items
-        .split("(\"")
-        .skip(1)
-        .filter_map(|item| item.split_once("\","))
-        .map(|(name, _)| name.to_owned())
-        .collect();
-    let tuples_only = items.is_empty()
-        || (items.starts_with('(') && items.matches("Arg::").count() == names.len());
-    tuples_only.then_some(names)
-}
-
-#[test]
-fn the_scan_sees_what_it_must_see() {
-    let source = "say.text(\n  \"a-b\"); say.with(\"c\", &[(\"n\", Arg::Number(x[0])), (\"m\", Arg::Text(&t))]);
-        cut.key(\"not\"); key(\"d\") // key(\"neither\")\n say.with(\"e\", &args); is_key(\"nor\")";
-    let names = |names: &[&str]| Some(names.iter().map(|name| name.to_string()).collect());
-    let expected = [
-        ("a-b", names(&[])),
-        ("c", names(&["m", "n"])),
-        ("e", None),
-        ("d", None),
-    ];
-    assert_eq!(
-        said(source),
-        expected.map(|(key, variables)| Said { key, variables })
-    );
 }
