@@ -1,7 +1,7 @@
 //! Every word a person reads, and everything a person types.
 //!
 //! Start at [`Words`]: `let say = Words::of(&viewer);` then `say.text("key")`, `say.with("key", &[("name", arg)])`,
-//! or one of the ways to write a number, a time or a list in [`format`]. What a person types is read by [`typed`],
+//! or one of the ways to write a number, a time or a list in [`mod@format`]. What a person types is read by [`typed`],
 //! whose refusals are already in the viewer's language.
 //!
 //! # Messages
@@ -13,7 +13,8 @@
 //!
 //! Keys are kebab-case and begin with their subject (`error-…`, `alarm-…`), because all files share one space of names.
 //! Give counts as [`Arg::Number`] and let the message choose its plural (`{ $n -> [one] … *[other] … }`); give anything
-//! with a unit as text that was written by [`format`]. Spanish speaks to the cook as *tú*.
+//! with a unit as text that was written by [`mod@format`]. Spanish speaks to the cook as *tú*.
+//! A sentence may end in a time: the stop of "p. m." is not doubled.
 //!
 //! # Adding a language
 //! 1. A variant of [`Locale`] with its tag, added to `ALL`; its language in `asked` in `viewer.rs`.

@@ -95,9 +95,10 @@ impl<'a> Words<'a> {
         };
         let args = (!args.is_empty()).then(|| fluent_args(args));
         let mut errors = Vec::new();
-        self.bundle
-            .format_pattern(pattern, args.as_ref(), &mut errors)
-            .into_owned()
+        let said = self
+            .bundle
+            .format_pattern(pattern, args.as_ref(), &mut errors);
+        one_stop(said.into_owned())
     }
 
     /// A refusal whose reason is the message `key`.
@@ -105,6 +106,15 @@ impl<'a> Words<'a> {
         Refused {
             reason: self.with(key, args),
         }
+    }
+}
+
+/// A sentence that ends in "p. m." needs no second stop (Spanish orthography, from memory).
+fn one_stop(said: String) -> String {
+    if said.contains(". m..") {
+        said.replace(". m..", ". m.")
+    } else {
+        said
     }
 }
 
@@ -148,6 +158,20 @@ mod tests {
         assert!(!say.zone_known());
         assert!(say.zone_note().unwrap().contains("Mars/Olympus"));
         assert_eq!(say.clock(0), "12:00 AM");
+    }
+
+    #[test]
+    fn a_sentence_that_ends_in_an_abbreviation_has_one_stop() {
+        let viewer = test_viewer(Locale::EsUs);
+        let example = [
+            ("typed", Arg::Text("x")),
+            ("example", Arg::Text("2:05 p. m.")),
+        ];
+        let said = Words::of(&viewer).with("error-clock-unread", &example);
+        assert_eq!(
+            said,
+            "“x” no es una hora. Escribe una, por ejemplo 2:05 p. m."
+        );
     }
 
     #[test]

@@ -4,7 +4,7 @@ use super::{
     super::{Arg, HourCycle, Words, zone::local},
     day::days_between,
 };
-use chrono::{NaiveDateTime, Timelike};
+use chrono::Timelike;
 
 impl Words<'_> {
     /// The time of day: "2:05 PM", "2:05 p. m.", "14:05".
@@ -57,7 +57,8 @@ impl Words<'_> {
         local(self.zone, utc_ms).format("%H:%M").to_string()
     }
 
-    fn time_of(&self, at: &NaiveDateTime) -> String {
+    /// A time of day by the wall clock, before any zone.
+    pub(in super::super) fn time_of(&self, at: &impl Timelike) -> String {
         let minute = format!("{:02}", at.minute());
         match self.viewer.hours {
             HourCycle::Twelve => {

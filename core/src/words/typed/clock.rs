@@ -8,10 +8,7 @@ use super::{
 };
 use crate::{
     moment::MINUTE,
-    words::{
-        HourCycle,
-        zone::{instant_of, local},
-    },
+    words::zone::{instant_of, local},
 };
 use chrono::{NaiveTime, TimeDelta};
 
@@ -36,11 +33,7 @@ pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Resu
     match (day, typed) {
         (None, _) => instant(say, sought(say, typed, reference_ms, seek)),
         (Some(days), Typed::Sure(time)) => instant(say, on_day(say, reference_ms, days, time)),
-        (Some(days), Typed::Half(time)) => Err(either_half(
-            say,
-            text,
-            on_day(say, reference_ms, days, time),
-        )),
+        (Some(_), Typed::Half(time)) => Err(either_half(say, text, time)),
     }
 }
 
@@ -56,21 +49,19 @@ pub fn time_field(
 }
 
 fn unread(say: &Words<'_>, text: &str) -> Refused {
-    let example = match say.viewer().hours {
-        HourCycle::Twelve => "2:05 PM",
-        HourCycle::TwentyFour => "14:05",
-    };
+    let example = say.time_of(&(NaiveTime::MIN + TimeDelta::minutes(14 * 60 + 5)));
     say.refuse(
         "error-clock-unread",
         &[
             ("typed", Arg::Text(&quoted(text))),
-            ("example", Arg::Text(example)),
+            ("example", Arg::Text(&example)),
         ],
     )
 }
 
-fn either_half(say: &Words<'_>, text: &str, morning_ms: i64) -> Refused {
-    let [morning, afternoon] = [0, 12 * 60 * MINUTE].map(|later| say.clock(morning_ms + later));
+fn either_half(say: &Words<'_>, text: &str, morning: NaiveTime) -> Refused {
+    let afternoon = say.time_of(&(morning + TimeDelta::hours(12)));
+    let morning = say.time_of(&morning);
     say.refuse(
         "error-clock-half",
         &[
@@ -184,6 +175,26 @@ mod tests {
                 .reason,
             "“tomorrow 6:30” can be morning or afternoon. Type 6:30 AM or 6:30 PM."
         );
+    }
+
+    #[test]
+    fn what_is_no_time_of_day_is_shown_one_in_the_viewers_usage() {
+        for (viewer, example) in [
+            (test_viewer(Locale::EnUs), "Type one such as 2:05 PM."),
+            (
+                test_viewer(Locale::EsUs),
+                "Escribe una, por ejemplo 2:05 p. m.",
+            ),
+            (
+                metric_viewer(Locale::EsUs),
+                "Escribe una, por ejemplo 14:05.",
+            ),
+        ] {
+            let reason = hours_from_morning(&viewer, "lunch", Seek::Next)
+                .unwrap_err()
+                .reason;
+            assert!(reason.ends_with(example), "{reason}");
+        }
     }
 
     #[test]
