@@ -8,9 +8,11 @@
 pub mod chunk;
 pub mod csv;
 pub mod file_faults;
+pub mod guess;
 pub mod import;
 pub mod numbers;
 pub mod plan;
+pub mod questions;
 pub mod refusals;
 pub mod report;
 pub mod series;
@@ -20,12 +22,17 @@ pub mod told;
 pub mod zones;
 
 mod civil;
+mod columns;
 mod cursor;
+mod guess_time;
+mod sample;
 mod varint;
 
 pub use chunk::{ChunkName, Encoded};
+pub use guess::{Guess, guess};
 pub use import::{Sink, Stopped, import};
 pub use plan::{Delimiter, ImportPlan, TempColumn};
+pub use questions::{Answers, Question};
 pub use report::Report;
 pub use series::{Reading, SeriesId};
 pub use told::Told;
