@@ -1,0 +1,109 @@
+//! What to tell a person at the moment of the act. Start at [`cautions_at`].
+//!
+//! Law: every set of cautions ends with the one that defers to local rules and to licensed practice.
+
+use super::{Source, keyed::keyed};
+
+keyed! {
+    /// One caution. Its text names [`CautionKind::source`].
+    CautionKind {
+        /// Burning charcoal gives off carbon monoxide, which has no odor: never in a home, vehicle or tent.
+        CharcoalNeverIndoors = "caution-charcoal-never-indoors",
+        /// An open window or a fan does not make charcoal indoors safe.
+        WindowIsNotEnough = "caution-window-is-not-enough",
+        /// Coals give off carbon monoxide until they are out: no pit goes indoors with fresh ones.
+        CoalsUntilOut = "caution-coals-until-out",
+        /// A brush or mop that touched raw poultry touches nothing else.
+        RawPoultryBrush = "caution-raw-poultry-brush",
+        /// A marinade that held raw meat is boiled before it goes on cooked food.
+        RawMarinade = "caution-raw-marinade",
+        /// Two hours between 40 and 140 °F at most; one hour when the air is above 90 °F.
+        TwoHours = "caution-two-hours",
+        /// Hot food is held at 140 °F or above.
+        HoldHot = "caution-hold-hot",
+        /// Meat is thawed through before it is smoked, never at room temperature.
+        ThawFirst = "caution-thaw-first",
+        /// A probe left in poultry shows one place; three places are read by hand.
+        PoultryThreePlaces = "caution-poultry-three-places",
+        /// Local rules and licensed practice go before anything said here.
+        LocalRulesFirst = "caution-local-rules-first",
+    }
+}
+
+impl CautionKind {
+    /// Who published it.
+    pub const fn source(self) -> Source {
+        match self {
+            Self::CharcoalNeverIndoors | Self::CoalsUntilOut => Source::CpscCharcoal,
+            Self::WindowIsNotEnough => Source::Cpsc5012,
+            Self::RawPoultryBrush | Self::RawMarinade => Source::UsdaMarinade,
+            Self::TwoHours | Self::HoldHot => Source::UsdaTwoHours,
+            Self::ThawFirst => Source::UsdaSmoking,
+            Self::PoultryThreePlaces | Self::LocalRulesFirst => Source::OwnCaution,
+        }
+    }
+}
+
+keyed! {
+    /// What a person is about to do, or has just done.
+    Doing {
+        /// Getting meat ready for the fire.
+        Preparing = "doing-preparing",
+        /// Lighting or feeding charcoal.
+        LightingCharcoal = "doing-lighting-charcoal",
+        /// Putting a pit away.
+        PuttingPitAway = "doing-putting-pit-away",
+        /// A mop, spritz or glaze on meat that is not poultry.
+        MoppingMeat = "doing-mopping-meat",
+        /// A mop, spritz or glaze on poultry.
+        MoppingPoultry = "doing-mopping-poultry",
+        /// Checking meat that is not poultry.
+        CheckingMeat = "doing-checking-meat",
+        /// Checking poultry.
+        CheckingPoultry = "doing-checking-poultry",
+        /// Taking meat off, holding it, serving it.
+        Serving = "doing-serving",
+    }
+}
+
+/// The cautions for this act, the gravest first, the deferring one last.
+pub fn cautions_at(doing: Doing) -> Vec<CautionKind> {
+    use CautionKind::*;
+    let mut all = match doing {
+        Doing::Preparing => vec![ThawFirst, RawMarinade],
+        Doing::LightingCharcoal => vec![CharcoalNeverIndoors, WindowIsNotEnough],
+        Doing::PuttingPitAway => vec![CoalsUntilOut, CharcoalNeverIndoors],
+        Doing::MoppingMeat => vec![RawMarinade],
+        Doing::MoppingPoultry => vec![RawPoultryBrush, RawMarinade],
+        Doing::CheckingMeat => vec![],
+        Doing::CheckingPoultry => vec![PoultryThreePlaces],
+        Doing::Serving => vec![TwoHours, HoldHot],
+    };
+    all.push(LocalRulesFirst);
+    all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_act_defers_to_local_rules_last_and_every_caution_is_said_somewhere() {
+        let mut said = std::collections::BTreeSet::new();
+        for doing in Doing::ALL {
+            let all = cautions_at(*doing);
+            assert_eq!(all.last(), Some(&CautionKind::LocalRulesFirst), "{doing:?}");
+            said.extend(all);
+        }
+        assert_eq!(said.into_iter().collect::<Vec<_>>(), CautionKind::ALL);
+    }
+
+    #[test]
+    fn charcoal_says_never_indoors_before_anything_else() {
+        assert_eq!(
+            cautions_at(Doing::LightingCharcoal)[0],
+            CautionKind::CharcoalNeverIndoors
+        );
+        assert!(CautionKind::CharcoalNeverIndoors.source().is_published());
+    }
+}

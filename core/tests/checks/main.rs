@@ -1,0 +1,11 @@
+//! Checks and verdicts: published values, stories, laws over every combination, and tables that a person can read.
+//!
+//! The tables beside this file, in `tests/published/verdicts-*.txt`, are written anew by
+//! `cargo test -p slowbend-core --test checks -- --ignored write_tables`.
+
+mod cases;
+mod input;
+mod laws;
+mod minimums;
+mod stories;
+mod tables;

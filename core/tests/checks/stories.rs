@@ -1,0 +1,295 @@
+//! Verdicts as a cook would meet them.
+
+use crate::cases::{NOW, RIGHT, by_hand, felt, input, judge, left_in, off_f_tenths};
+use slowbend_core::{checks::*, moment::MINUTE, safety::*, units::Mk};
+
+const CRACKS: TestResult = TestResult::Lifted(Bend::Cracks);
+const SLIDES: TestResult = TestResult::Probed(ProbeFeel::Slides);
+
+const fn f(degrees: i64) -> Mk {
+    Mk::from_f(degrees)
+}
+
+fn turkey(upper: i64, lower: i64, inner: i64) -> Vec<DatedResult> {
+    vec![
+        by_hand(Spot::UpperThick, f(upper), RIGHT, 3),
+        by_hand(Spot::LowerThick, f(lower), RIGHT, 2),
+        by_hand(Spot::InnerBreastbone, f(inner), RIGHT, 1),
+    ]
+}
+
+fn of(cut: Cut, checks: Vec<DatedResult>) -> Verdict {
+    judge(&input(cut, Form::Intact, checks))
+}
+
+#[test]
+fn ribs_that_crack_are_tender_until_a_reading_between_the_bones_shows_the_minimum() {
+    let felt_only = of(Cut::SpareRibs, vec![felt(CRACKS, 1)]);
+    assert_eq!(
+        (felt_only.state, felt_only.safety.state),
+        (DoneState::TenderOnly, SafeState::Unknown)
+    );
+    assert_eq!(felt_only.next_check_minutes, Some(0));
+    assert!(felt_only.reasons.contains(&Reason::TemperatureNotShown));
+    assert!(felt_only.reasons.contains(&Reason::SpotsMissing {
+        spots: vec![Spot::BetweenBones]
+    }));
+    let read = of(
+        Cut::SpareRibs,
+        vec![
+            felt(CRACKS, 1),
+            by_hand(Spot::BetweenBones, f(199), RIGHT, 0),
+        ],
+    );
+    assert_eq!(
+        (read.state, read.safety.state),
+        (DoneState::Done, SafeState::Safe)
+    );
+    let probe = of(
+        Cut::SpareRibs,
+        vec![
+            felt(CRACKS, 1),
+            left_in(Spot::BetweenBones, f(199), RIGHT, 0),
+        ],
+    );
+    assert_eq!(probe.state, DoneState::TenderOnly);
+    assert!(probe.reasons.contains(&Reason::ReadByHand));
+}
+
+#[test]
+fn at_145_the_rest_off_the_fire_must_be_over() {
+    let mut ribs = input(
+        Cut::SpareRibs,
+        Form::Intact,
+        vec![
+            felt(CRACKS, 1),
+            by_hand(Spot::BetweenBones, f(145), RIGHT, 2),
+        ],
+    );
+    let on_the_fire = judge(&ribs);
+    assert_eq!(on_the_fire.safety.rest_left_ms, Some(3 * MINUTE));
+    assert_eq!(
+        (on_the_fire.state, on_the_fire.safety.state),
+        (DoneState::TenderOnly, SafeState::NotSafe)
+    );
+    ribs.resting_since = Some(NOW - 3 * MINUTE);
+    assert_eq!(
+        judge(&ribs).safety.rest_left_ms,
+        Some(MINUTE),
+        "counted from the reading, for that came later"
+    );
+    ribs.now += MINUTE;
+    assert_eq!(judge(&ribs).state, DoneState::Done);
+}
+
+#[test]
+fn a_butt_is_done_by_feel_inside_its_range_and_over_beyond_it() {
+    let at = |degrees, feel| {
+        of(
+            Cut::PorkButt,
+            vec![
+                felt(TestResult::Probed(feel), 1),
+                left_in(Spot::Center, f(degrees), RIGHT, 1),
+            ],
+        )
+    };
+    assert_eq!(at(199, ProbeFeel::Slides).state, DoneState::Done);
+    assert_eq!(at(199, ProbeFeel::Grabs).state, DoneState::Close);
+    assert_eq!(at(199, ProbeFeel::Tight).state, DoneState::NotYet);
+    assert!(
+        at(199, ProbeFeel::Tight)
+            .reasons
+            .contains(&Reason::FeelBehindTemperature)
+    );
+    assert_eq!(at(188, ProbeFeel::Slides).state, DoneState::Close);
+    assert!(
+        at(188, ProbeFeel::Slides)
+            .reasons
+            .contains(&Reason::FeelAheadOfTemperature)
+    );
+    assert_eq!(at(212, ProbeFeel::Slides).state, DoneState::Overdone);
+    assert_eq!(at(140, ProbeFeel::Slides).state, DoneState::NotYet);
+}
+
+#[test]
+fn turkey_passes_on_the_coldest_of_three() {
+    assert_eq!(
+        of(Cut::TurkeyBreast, turkey(170, 166, 165)).state,
+        DoneState::Done
+    );
+    let cold = of(Cut::TurkeyBreast, turkey(170, 164, 168));
+    assert_eq!(
+        (cold.state, cold.safety.state),
+        (DoneState::Close, SafeState::NotSafe)
+    );
+    assert_eq!(
+        cold.reasons[0],
+        Reason::BelowMinimum {
+            coldest: f(164),
+            minimum: f(165)
+        }
+    );
+    assert_eq!(cold.next_check_minutes, Some(9));
+    assert_eq!(
+        of(Cut::TurkeyBreast, turkey(185, 182, 181)).state,
+        DoneState::Overdone
+    );
+}
+
+#[test]
+fn two_places_or_one_place_thrice_or_a_pass_too_long_never_pass_turkey() {
+    let two = of(Cut::TurkeyBreast, turkey(170, 170, 170)[..2].to_vec());
+    assert_eq!(
+        (two.state, two.safety.state),
+        (DoneState::Close, SafeState::Unknown)
+    );
+    assert!(two.reasons.contains(&Reason::SpotsMissing {
+        spots: vec![Spot::InnerBreastbone]
+    }));
+    let thrice = (0..3)
+        .map(|ago| by_hand(Spot::UpperThick, f(170), RIGHT, ago))
+        .collect();
+    assert_eq!(
+        of(Cut::TurkeyBreast, thrice).safety.state,
+        SafeState::Unknown
+    );
+    let mut long = turkey(170, 170, 170);
+    long[0].at = NOW - 12 * MINUTE;
+    assert_eq!(of(Cut::TurkeyBreast, long).safety.state, SafeState::Unknown);
+}
+
+#[test]
+fn a_probe_left_in_never_passes_turkey_but_can_fail_it() {
+    let probes = turkey(170, 170, 170)
+        .into_iter()
+        .map(|check| match check.result {
+            TestResult::Heat(heat) => left_in(heat.spot, heat.mk, RIGHT, 1),
+            _ => check,
+        });
+    let left = of(Cut::TurkeyBreast, probes.collect());
+    assert_eq!(
+        (left.state, left.safety.state),
+        (DoneState::Close, SafeState::Unknown)
+    );
+    assert!(left.reasons.contains(&Reason::ReadByHand));
+    let mut doubted = turkey(170, 170, 170);
+    doubted.push(left_in(Spot::Elsewhere, f(158), RIGHT, 0));
+    assert_eq!(
+        of(Cut::TurkeyBreast, doubted).safety.state,
+        SafeState::NotSafe
+    );
+}
+
+#[test]
+fn the_place_that_was_cold_is_read_again_and_the_later_reading_counts() {
+    let mut checks = turkey(170, 160, 168);
+    checks.push(by_hand(Spot::LowerThick, f(166), RIGHT, 0));
+    assert_eq!(of(Cut::TurkeyBreast, checks).state, DoneState::Done);
+}
+
+#[test]
+fn a_thermometer_that_reads_hot_is_corrected_before_it_is_believed() {
+    let hot = |tenths| {
+        turkey(167, 167, 167)
+            .into_iter()
+            .map(move |check| DatedResult {
+                standing: Some(off_f_tenths(tenths)),
+                ..check
+            })
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(of(Cut::TurkeyBreast, hot(15)).state, DoneState::Done);
+    let corrected = of(Cut::TurkeyBreast, hot(30));
+    assert_eq!(corrected.safety.state, SafeState::NotSafe);
+    assert!(
+        corrected
+            .reasons
+            .contains(&Reason::Corrected { off_mk: 1_666 })
+    );
+    let useless = of(Cut::TurkeyBreast, hot(60));
+    assert_eq!(
+        (useless.state, useless.safety.state),
+        (DoneState::CannotSay, SafeState::Unknown)
+    );
+    assert!(
+        useless
+            .reasons
+            .contains(&Reason::TooFarOff { off_mk: 3_333 })
+    );
+}
+
+#[test]
+fn injected_meat_needs_more_and_stuffed_meat_needs_its_stuffing_read() {
+    let checks = vec![
+        felt(CRACKS, 1),
+        by_hand(Spot::BetweenBones, f(150), RIGHT, 5),
+    ];
+    let mut ribs = input(Cut::SpareRibs, Form::Injected, checks);
+    ribs.resting_since = Some(NOW - 4 * MINUTE);
+    assert_eq!(judge(&ribs).safety.state, SafeState::NotSafe);
+    ribs.form = Form::Intact;
+    assert_eq!(judge(&ribs).state, DoneState::Done);
+    let mut stuffed = input(Cut::TurkeyBreast, Form::Stuffed, turkey(170, 170, 170));
+    assert_eq!(judge(&stuffed).safety.state, SafeState::Unknown);
+    assert!(judge(&stuffed).reasons.contains(&Reason::SpotsMissing {
+        spots: vec![Spot::StuffingCenter]
+    }));
+    stuffed
+        .checks
+        .push(by_hand(Spot::StuffingCenter, f(165), RIGHT, 0));
+    assert_eq!(judge(&stuffed).safety.state, SafeState::Safe);
+}
+
+#[test]
+fn old_results_disagreeing_feels_and_wet_bark_are_said() {
+    let checks = vec![
+        felt(CRACKS, 31),
+        felt(TestResult::Probed(ProbeFeel::Tight), 2),
+        felt(TestResult::Bark(BarkSet::WipesOff), 2),
+        felt(TestResult::Color(WrapCall::ColorRight), 2),
+    ];
+    let verdict = of(Cut::SpareRibs, checks);
+    assert_eq!(verdict.state, DoneState::NotYet);
+    for said in [
+        Reason::Stale {
+            test: Test::Bend,
+            minutes: 31,
+        },
+        Reason::FeelsDisagree,
+        Reason::WrapWouldSmear,
+    ] {
+        assert!(verdict.reasons.contains(&said), "{said:?} in {verdict:?}");
+    }
+}
+
+#[test]
+fn what_cannot_be_read_and_must_not_be_ignored_stops_the_verdict() {
+    let mut butt = input(
+        Cut::PorkButt,
+        Form::Intact,
+        vec![
+            felt(SLIDES, 1),
+            left_in(Spot::Center, f(200), Standing::Unchecked, 1),
+        ],
+    );
+    butt.unknown_must_understand = true;
+    let verdict = judge(&butt);
+    assert_eq!(
+        (verdict.state, verdict.safety.state),
+        (DoneState::UpdateToJudge, SafeState::Unknown)
+    );
+    assert_eq!(verdict.reasons, [Reason::UpdateFirst, Reason::Unchecked]);
+    assert!(verdict.say_unchecked);
+}
+
+#[test]
+fn with_nothing_tried_nothing_is_said_but_to_check_now() {
+    for cut in Cut::ALL {
+        let verdict = of(*cut, vec![]);
+        assert_eq!(
+            (verdict.state, verdict.next_check_minutes),
+            (DoneState::CannotSay, Some(0))
+        );
+        assert!(!verdict.say_unchecked);
+    }
+}
