@@ -3,14 +3,14 @@
 //! No number here is published: all are common practice, no source. The published ones are in
 //! [`safety::minimums`](crate::safety::minimums), and no verdict goes below those whatever stands here.
 
+mod cook_time;
 mod facts;
 mod pork_butt;
 mod spare_ribs;
 mod turkey_breast;
 
-pub use facts::{
-    BastingHint, CheckAgain, CookTime, CutFacts, Degrees, DoneBy, Minutes, Species, WrapKind,
-};
+pub use cook_time::{CookTime, Minutes};
+pub use facts::{BastingHint, CheckAgain, CutFacts, Degrees, DoneBy, Species, WrapKind};
 
 use super::Spot;
 use crate::safety::{Form, keyed::keyed};

@@ -16,6 +16,7 @@ pub fn message_ids() -> Vec<&'static str> {
     }
     all!(BarkSet Bend BoneShowing Cut DoneState Level ProbeFeel Refusal SafeState Spot Test WrapCall);
     all!(DoneBy Species WrapKind Meaning CautionKind Doing Form Source);
+    ids.extend(Test::ALL.iter().map(|test| test.how_key()));
     ids.sort_unstable();
     ids
 }

@@ -9,6 +9,7 @@ pub mod level;
 pub mod meaning;
 pub mod message_ids;
 mod next;
+mod reading;
 pub mod reason;
 mod reasons;
 pub mod refused;

@@ -1,7 +1,8 @@
 //! What has been seen of a meat so far: the latest result of each test, and the readings that count.
 
 use super::{
-    Cut, CutFacts, Level, Spot, Temperature, Test, TestResult, Trust, VerdictInput, shown::Reading,
+    Cut, CutFacts, Level, Spot, Temperature, Test, TestResult, Trust, VerdictInput,
+    reading::Reading,
 };
 use crate::{checks::DatedResult, safety::Form};
 use std::collections::{BTreeMap, BTreeSet};

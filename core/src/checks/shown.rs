@@ -4,7 +4,10 @@
 //! stands until a later one by the right instrument at the same place is hot. The minimum is shown by one pass: enough
 //! places read hot within [`PASS_MS`], with no cold reading standing in the ten minutes up to its end or after it.
 
-use super::{CutFacts, SafeState, Safety, Spot, cut_facts};
+use super::{
+    CutFacts, SafeState, Safety, Spot, cut_facts,
+    reading::{Reading, latest_by_spot},
+};
 use crate::{
     checks::Cut,
     moment::MINUTE,
@@ -15,15 +18,6 @@ use std::collections::BTreeMap;
 
 /// The places of one pass are read within this, in milliseconds. Our own caution, no source.
 pub const PASS_MS: i64 = 10 * MINUTE;
-
-/// A reading that counts, corrected.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Reading {
-    pub at: i64,
-    pub spot: Spot,
-    pub mk: Mk,
-    pub instant: bool,
-}
 
 /// What the readings show.
 pub(super) struct Shown {
@@ -161,7 +155,7 @@ impl Judge<'_> {
         }
         let rested = self
             .resting_since
-            .map_or(0, |since| self.now - since.max(pass.end));
+            .map_or(0, |since| self.now - since.max(pass.end).min(self.now));
         (self.minimum.rest_ms - rested).max(0)
     }
 
@@ -197,16 +191,4 @@ impl Judge<'_> {
             .filter(|spot| !enough || *spot == Spot::StuffingCenter)
             .collect()
     }
-}
-
-/// The latest reading of each place; of two at one instant the colder.
-fn latest_by_spot<'a>(readings: &[&'a Reading]) -> BTreeMap<Spot, &'a Reading> {
-    let mut latest: BTreeMap<Spot, &Reading> = BTreeMap::new();
-    for reading in readings.iter().copied() {
-        let known = latest.entry(reading.spot).or_insert(reading);
-        if (reading.at, -reading.mk.0) > (known.at, -known.mk.0) {
-            *known = reading;
-        }
-    }
-    latest
 }

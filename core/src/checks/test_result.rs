@@ -22,6 +22,20 @@ keyed! {
     }
 }
 
+impl Test {
+    /// The Fluent message id of how to do it. That of [`Test::Temperature`] is followed by the places, [`Spot::key`].
+    pub const fn how_key(self) -> &'static str {
+        match self {
+            Self::BarkSet => "how-bark-set",
+            Self::WrapCall => "how-wrap-call",
+            Self::BoneShowing => "how-bone-showing",
+            Self::Bend => "how-bend",
+            Self::ProbeFeel => "how-probe-feel",
+            Self::Temperature => "how-temperature",
+        }
+    }
+}
+
 keyed! {
     /// What a slab does when it is lifted by one end with tongs, a third of the way in.
     Bend {

@@ -41,7 +41,8 @@ pub struct VerdictInput {
     pub cut: Cut,
     /// What was done to it before the fire.
     pub form: Form,
-    /// Every result so far, in any order, at most 1,000.
+    /// Every result so far, in any order, at most 1,000. Cold is believed whenever it is read: leave out what was read
+    /// while the meat cooled in its hold, after it was done.
     pub checks: Vec<DatedResult>,
     /// When it is, in milliseconds since 1970.
     pub now: i64,

@@ -78,3 +78,13 @@ pub fn input(cut: Cut, form: Form, checks: Vec<DatedResult>) -> VerdictInput {
 pub fn judge(input: &VerdictInput) -> Verdict {
     verdict(input).unwrap_or_else(|refused| panic!("{refused}: {input:?}"))
 }
+
+/// Whole degrees Fahrenheit.
+pub const fn f(degrees: i64) -> Mk {
+    Mk::from_f(degrees)
+}
+
+/// The verdict at [`NOW`] on an intact meat on the fire.
+pub fn of(cut: Cut, checks: Vec<DatedResult>) -> Verdict {
+    judge(&input(cut, Form::Intact, checks))
+}

@@ -119,3 +119,28 @@ fn it_is_asked_and_answered_in_json() {
             .contains("from")
     );
 }
+
+#[cfg(feature = "schema")]
+#[test]
+fn its_schema_names_every_field_with_its_unit() {
+    let asked =
+        serde_json::to_value(schemars::schema_for!(VerdictInput)).expect("a schema is JSON");
+    let answered = serde_json::to_value(schemars::schema_for!(Verdict)).expect("a schema is JSON");
+    for (schema, fields) in [(&asked, 6), (&answered, 6)] {
+        let properties = schema["properties"]
+            .as_object()
+            .expect("an object has properties");
+        assert_eq!(properties.len(), fields);
+        assert!(
+            properties
+                .values()
+                .all(|field| field["description"].is_string()),
+            "{properties:#?}"
+        );
+    }
+    assert!(
+        asked["properties"]["now"]["description"]
+            .to_string()
+            .contains("milliseconds")
+    );
+}

@@ -3,9 +3,12 @@
 //! The tables beside this file, in `tests/published/verdicts-*.txt`, are written anew by
 //! `cargo test -p slowbend-core --test checks -- --ignored write_tables`.
 
+mod any_input;
 mod cases;
 mod input;
 mod laws;
 mod minimums;
 mod stories;
+mod table;
 mod tables;
+mod turkey;

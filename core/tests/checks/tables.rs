@@ -3,40 +3,16 @@
 //! A row stands for all combinations of the values it lists; rows never overlap and leave none out. The fingerprint in
 //! the header covers the whole verdict of each combination, reasons and cautions included.
 
-use crate::cases::{NOW, by_hand, felt, input, judge, left_in, off_f_tenths};
+use crate::{
+    cases::{NOW, by_hand, felt, input, left_in, off_f_tenths},
+    table::{Axis, Table, axis, choices, heats, render, results},
+};
 use slowbend_core::{
     checks::*,
     moment::MINUTE,
     safety::{Form, minimum},
     units::Mk,
 };
-use std::collections::BTreeMap;
-
-/// One thing that varies: its name and the labels of its values.
-struct Axis {
-    name: &'static str,
-    labels: Vec<String>,
-}
-
-fn axis(name: &'static str, labels: impl IntoIterator<Item = impl Into<String>>) -> Axis {
-    Axis {
-        name,
-        labels: labels.into_iter().map(Into::into).collect(),
-    }
-}
-
-/// Axis of a test's results, "not tried" first.
-fn results(name: &'static str, all: &[TestResult]) -> Axis {
-    let labels = all.iter().map(|result| {
-        result
-            .key()
-            .split_once('-')
-            .expect("a key has a dash")
-            .1
-            .to_owned()
-    });
-    axis(name, std::iter::once("-".to_owned()).chain(labels))
-}
 
 fn bends() -> Vec<TestResult> {
     Bend::ALL
@@ -90,28 +66,6 @@ fn degrees(cut: Cut, pulled: &[i64]) -> Vec<Mk> {
     }
     all.extend(pulled.iter().map(|f| Mk::from_f(*f)));
     all
-}
-
-fn heats(name: &'static str, degrees: &[Mk]) -> Axis {
-    let fahrenheit = |mk: Mk| mk.f_tenths() / 10;
-    let label = |mk: &Mk| match fahrenheit(*mk) {
-        exact if Mk::from_f(exact) == *mk => format!("{exact} F"),
-        _ => format!("<{} F", fahrenheit(Mk(mk.0 + 1))),
-    };
-    axis(
-        name,
-        std::iter::once("-".to_owned()).chain(degrees.iter().map(label)),
-    )
-}
-
-/// The input that a choice of one value on each axis makes.
-type Make = Box<dyn Fn(&[usize]) -> VerdictInput>;
-
-/// A table: its axes, and the input that a choice of one value on each makes.
-struct Table {
-    cut: Cut,
-    axes: Vec<Axis>,
-    make: Make,
 }
 
 fn push(checks: &mut Vec<DatedResult>, all: &[TestResult], choice: usize) {
@@ -225,91 +179,6 @@ fn turkey_breast() -> Table {
         axes,
         make: Box::new(make),
     }
-}
-
-/// All choices of one value on each axis.
-fn choices(axes: &[Axis]) -> Vec<Vec<usize>> {
-    axes.iter().fold(vec![vec![]], |all, axis| {
-        let extended = |choice: &Vec<usize>| {
-            let choice = choice.clone();
-            (0..axis.labels.len()).map(move |n| [choice.as_slice(), &[n]].concat())
-        };
-        all.iter().flat_map(extended).collect()
-    })
-}
-
-fn cell(verdict: &Verdict) -> String {
-    let next = verdict
-        .next_check_minutes
-        .map_or("no more checks".into(), |minutes| {
-            format!("next {minutes} min")
-        });
-    format!("{:?}, {:?}, {next}", verdict.state, verdict.safety.state)
-}
-
-/// Rows as sets of values per axis, one bit for each value.
-type Rows = BTreeMap<Vec<u32>, String>;
-
-/// Joins rows that differ on one axis only and say the same.
-fn fold(mut rows: Rows, axes: usize) -> Rows {
-    for axis in (0..axes).rev() {
-        let mut joined: BTreeMap<(Vec<u32>, String), u32> = BTreeMap::new();
-        for (mut row, cell) in rows {
-            let bits = std::mem::take(&mut row[axis]);
-            *joined.entry((row, cell)).or_default() |= bits;
-        }
-        let restore = |((mut row, cell), bits): ((Vec<u32>, String), u32)| {
-            row[axis] = bits;
-            (row, cell)
-        };
-        rows = joined.into_iter().map(restore).collect();
-    }
-    rows
-}
-
-fn label(axis: &Axis, bits: u32) -> String {
-    if bits == (1 << axis.labels.len()) - 1 {
-        return "any".into();
-    }
-    let chosen = axis
-        .labels
-        .iter()
-        .enumerate()
-        .filter(|(n, _)| bits & (1 << n) != 0);
-    chosen
-        .map(|(_, label)| label.as_str())
-        .collect::<Vec<_>>()
-        .join("/")
-}
-
-fn render(table: &Table) -> String {
-    let mut rows = Rows::new();
-    let mut hasher = blake3::Hasher::new();
-    let choices = choices(&table.axes);
-    for choice in &choices {
-        let verdict = judge(&(table.make)(choice));
-        hasher.update(&serde_json::to_vec(&verdict).expect("a verdict is JSON"));
-        rows.insert(choice.iter().map(|n| 1 << n).collect(), cell(&verdict));
-    }
-    let rows = fold(fold(rows, table.axes.len()), table.axes.len());
-    let names: Vec<_> = table.axes.iter().map(|axis| axis.name).collect();
-    let mut lines = vec![
-        format!("# What is said of {:?}, intact, for each of {} combinations, in {} rows.", table.cut, choices.len(), rows.len()),
-        "# Written by: cargo test -p slowbend-core --test checks -- --ignored write_tables".into(),
-        "# A row stands for every combination of the values it lists; \"-\" = not tried, a slash = or, \"<\" = 1 mK less.".into(),
-        format!("# Fingerprint of the whole verdicts, in order (BLAKE3): {}", hasher.finalize()),
-        format!("# {} => state, safety, next check", names.join(" | ")),
-    ];
-    lines.extend(rows.iter().map(|(row, cell)| {
-        let labels: Vec<_> = table
-            .axes
-            .iter()
-            .zip(row)
-            .map(|(axis, bits)| label(axis, *bits))
-            .collect();
-        format!("{} => {cell}", labels.join(" | "))
-    }));
-    lines.join("\n") + "\n"
 }
 
 fn path(cut: Cut) -> String {
