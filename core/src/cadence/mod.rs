@@ -1,9 +1,11 @@
 //! How often a meat is mopped or spritzed, and the fewest openings of a pit that keep every window.
 //!
 //! Start with [`Cadence`], what was chosen for one meat. [`cluster`] makes one wetting of what several phones
-//! recorded, [`rhythm`] says what comes next for one meat, and [`share`] who may be wetted from one mop.
+//! recorded, [`rhythm`] says what comes next for one meat, [`share`] who may be wetted from one mop, and
+//! [`openings`] lays the openings of one pit.
 
 pub mod cluster;
+pub mod openings;
 pub mod rhythm;
 pub mod share;
 
