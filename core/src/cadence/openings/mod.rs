@@ -126,7 +126,7 @@ pub struct Opening {
 ///     fixed_min: vec![],
 /// };
 /// let plan = lid_openings(&pit).unwrap();
-/// assert_eq!((plan.count, plan.openings[0].at_min), (1, 30));
+/// assert_eq!((plan.count, plan.openings[0].at_min), (1, 20));
 /// assert_eq!(plan.openings[0].names, ["ribs", "shoulder"]);
 /// ```
 pub fn lid_openings(input: &LidOpenings) -> Result<Openings, Refused> {
