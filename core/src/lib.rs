@@ -1,11 +1,18 @@
 //! The whole job of Slowbend, with no clock, no network and no platform.
 
+pub mod acts;
+pub mod alarms;
 pub mod cadence;
 pub mod checks;
+pub mod cook;
+pub mod error;
 pub mod ids;
+pub mod log;
 pub mod moment;
 pub mod readings;
 pub mod safety;
+pub mod screens;
+pub mod store;
 pub mod units;
 pub mod words;
 

@@ -1,0 +1,215 @@
+//! The acts. Buttons on screens carry the act they stand for; a shell passes it back with the moment.
+
+use crate::{
+    cadence::Cadence,
+    checks::{Cut, TestResult},
+    ids::{CookId, DishId, PieceId, PitId, ThermometerId},
+    log::{Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where},
+    safety::Form,
+    units::Mk,
+};
+use serde::{Deserialize, Serialize};
+
+/// One thing that a person or a device did.
+///
+/// `at`, where an act has it, is when it happened as claimed, in milliseconds since 1970; none = now. It may lie up to
+/// 48 hours back and 10 minutes ahead of the moment.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "act")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+#[allow(missing_docs, reason = "fields are named as in the facts they record")]
+pub enum Act {
+    /// Make a pit known to the crew.
+    AddPit {
+        name: String,
+        kind: PitKind,
+        grate_cm2: Option<i64>,
+        alone_minutes: Option<i64>,
+    },
+    /// Make a thermometer known to the crew.
+    AddThermometer { name: String },
+    /// Hold a thermometer in ice or boiling water.
+    CheckThermometer {
+        thermometer: ThermometerId,
+        against: Bath,
+        read: Mk,
+    },
+    /// Set one field of a thing. `saw` is the stamp of the value that was on the screen.
+    SetField {
+        of: Subject,
+        to: Field,
+        saw: Option<Stamp>,
+    },
+    /// Say what this device is called.
+    NameDevice { name: String },
+    /// A notice was read.
+    Dismiss { notice: String },
+    /// Sleep until then, milliseconds since 1970: at most 24 hours ahead.
+    Sleep { until: i64 },
+    /// Be up.
+    WakeUp,
+    /// Answer what rings from now on; one line on the pit's state.
+    TakeWatch { note: String },
+    /// Begin a cook.
+    StartCook {
+        name: String,
+        serve: Option<Serve>,
+        people: Option<i64>,
+        meats: Vec<NewMeat>,
+    },
+    /// End a cook.
+    FinishCook { cook: CookId },
+    /// Add a meat to a cook.
+    AddMeat { cook: CookId, meat: NewMeat },
+    /// Cut a meat in parts, each with a name.
+    Split { piece: PieceId, names: Vec<String> },
+    /// Let several meats go on as one.
+    Join { pieces: Vec<PieceId>, name: String },
+    /// A meat came to a stage.
+    SetStage {
+        piece: PieceId,
+        stage: Stage,
+        at: Option<i64>,
+    },
+    /// Move a meat to a pit, or to another spot of it.
+    Move {
+        piece: PieceId,
+        pit: PitId,
+        spot: String,
+        at: Option<i64>,
+    },
+    /// Say whether the rub has set.
+    AnswerRub {
+        piece: PieceId,
+        set: bool,
+        at: Option<i64>,
+    },
+    /// One opening of a pit with all that was done in it.
+    Open {
+        pit: Option<PitId>,
+        wetted: Vec<PieceId>,
+        turned: Vec<PieceId>,
+        glazed: Vec<PieceId>,
+        at: Option<i64>,
+    },
+    /// A pass over the tests of a meat.
+    Check {
+        piece: PieceId,
+        results: Vec<TestResult>,
+        at: Option<i64>,
+    },
+    /// A temperature read by a person.
+    Read {
+        cook: CookId,
+        place: Where,
+        thermometer: Option<ThermometerId>,
+        temp: Mk,
+        at: Option<i64>,
+    },
+    /// Say where a probe sits.
+    BindProbe {
+        cook: CookId,
+        source: String,
+        sensor: String,
+        place: Where,
+        thermometer: Option<ThermometerId>,
+    },
+    /// Fuel was put on.
+    Feed {
+        cook: CookId,
+        pit: PitId,
+        what: String,
+        at: Option<i64>,
+    },
+    /// A vent was changed.
+    ChangeVent {
+        cook: CookId,
+        pit: PitId,
+        how: String,
+        at: Option<i64>,
+    },
+    /// The fire was seen to.
+    SeeFire {
+        cook: CookId,
+        pit: PitId,
+        at: Option<i64>,
+    },
+    /// Leave a job out this time.
+    Skip { cook: CookId, job: Job },
+    /// Do a job later, 1 to 240 minutes.
+    Later {
+        cook: CookId,
+        job: Job,
+        minutes: i64,
+    },
+    /// Answer a ring that no other act answers.
+    Answer { cook: CookId, job: Job },
+    /// Write something down, 1 to 2,000 characters.
+    Note {
+        cook: CookId,
+        about: Subject,
+        text: String,
+    },
+    /// Add a dish to a cook.
+    AddDish {
+        cook: CookId,
+        name: String,
+        hot: bool,
+    },
+    /// A dish is ready, or not after all.
+    ReadyDish {
+        cook: CookId,
+        dish: DishId,
+        ready: bool,
+    },
+    /// Take entries back; of a taking-back, restore.
+    Undo { targets: Vec<EntryKey> },
+    /// Erase entries for good, on every device that meets this one.
+    Erase { targets: Vec<EntryKey> },
+}
+
+/// A meat to be added to a cook.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct NewMeat {
+    /// What it is called; empty = the name of the cut.
+    pub name: String,
+    /// What it is.
+    pub cut: Cut,
+    /// What was done to it.
+    pub form: Form,
+    /// Grams, 30 to 60,000.
+    pub weight_g: Option<i64>,
+    /// How often it is wetted; none = what the cut usually gets.
+    pub cadence: Option<Cadence>,
+    /// The pit it will cook in, which also puts it on the sheet of that pit.
+    pub pit: Option<PitId>,
+}
+
+/// What an act did.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Outcome {
+    /// What was done, spoken back in a few words.
+    pub said: String,
+    /// The entries that were recorded.
+    pub entries: Vec<EntryKey>,
+    /// What was made by it, in the order of the act.
+    pub made: Vec<Subject>,
+    /// How to take it back.
+    pub undo: Option<Undo>,
+    /// Whether it had been recorded before under the same token: nothing was added.
+    pub repeated: bool,
+}
+
+/// How to take something back.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Undo {
+    /// What would be taken back, in a few words.
+    pub label: String,
+    /// The act that does it.
+    pub act: Act,
+    /// Until when it is shown huge, milliseconds since 1970.
+    pub until: i64,
+}

@@ -1,0 +1,65 @@
+//! What was done for a pit and for the jobs of a cook.
+
+use crate::{
+    ids::ThermometerId,
+    log::{EntryKey, Job, Where},
+    units::Mk,
+};
+use serde::{Deserialize, Serialize};
+
+/// Something that happened at a claimed time, by an entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Timed {
+    /// Milliseconds since 1970, as claimed.
+    pub at: i64,
+    /// The entry that says so.
+    pub entry: EntryKey,
+}
+
+/// What was done for a pit during one cook, in the order of the entries.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PitCare {
+    /// Openings.
+    pub opened: Vec<Timed>,
+    /// Fuel put on.
+    pub fed: Vec<Timed>,
+    /// Vents changed.
+    pub vents: Vec<Timed>,
+    /// Fire seen to, readings by hand among it.
+    pub seen: Vec<Timed>,
+    /// Temperatures read by hand.
+    pub read: Vec<(Timed, Mk, Option<ThermometerId>)>,
+}
+
+/// Where a sensor sits, since when.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Probe {
+    /// Where.
+    pub place: Where,
+    /// Which thermometer it is, if one that is known.
+    pub thermometer: Option<ThermometerId>,
+    /// Since when, and by which entry.
+    pub since: Timed,
+}
+
+/// An answer to a job other than doing it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Answer {
+    /// Which job.
+    pub job: Job,
+    /// How it was answered.
+    pub how: Answered,
+    /// When, and by which entry.
+    pub when: Timed,
+}
+
+/// How a job was answered without being done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Answered {
+    /// Not this time.
+    Skipped,
+    /// So many minutes later.
+    Later(i64),
+    /// Seen.
+    Seen,
+}

@@ -1,0 +1,175 @@
+//! One entry applied to a cook.
+
+use super::{Known, fields, pieces};
+use crate::{
+    cook::{
+        Answer, Answered, Cook, Dish, HandReading, LastAct, Note, Pass, PitCare, Probe, Reg, Timed,
+    },
+    ids::PitId,
+    log::{EntryKey, Job, Meaning, Payload, Where},
+};
+use std::collections::BTreeSet;
+
+/// Applies `known`, which comes after all applied before, unless it is among the `hidden`.
+pub fn apply(cook: &mut Option<Cook>, known: &Known, hidden: &BTreeSet<EntryKey>) {
+    if hidden.contains(&known.key) {
+        return;
+    }
+    let payload = match (&known.meaning, cook.as_mut()) {
+        (Meaning::Known(payload), _) => payload,
+        (Meaning::MustUpdate, Some(cook)) => {
+            cook.must_update = true;
+            return;
+        }
+        _ => return,
+    };
+    match cook {
+        Some(cook) => {
+            happen(cook, known, payload);
+            remember(cook, known, payload);
+        }
+        None => {
+            if let Payload::CookStarted(fact) = payload {
+                *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
+            }
+        }
+    }
+}
+
+fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
+    let when = Timed {
+        at: known.at,
+        entry: known.key,
+    };
+    match payload {
+        Payload::CookFinished(_) => cook.finished = Some(when),
+        Payload::FieldSet(set) => fields::set_in_cook(cook, set, known.by()),
+        Payload::PieceAdded(_)
+        | Payload::PieceSplit(_)
+        | Payload::PiecesJoined(_)
+        | Payload::StageSet(_)
+        | Payload::PieceMoved(_)
+        | Payload::RubAnswered(_) => pieces::apply(cook, known, payload),
+        Payload::Opened(opened) => open(cook, known, opened),
+        Payload::Checked(checked) => {
+            if let Some(piece) = cook.pieces.get_mut(&checked.piece) {
+                piece.checks.push(Pass {
+                    when,
+                    results: checked.results.clone(),
+                });
+            }
+        }
+        Payload::Read(read) => take_reading(cook, when, read),
+        Payload::ProbeBound(bound) => {
+            let probe = Probe {
+                place: bound.place.clone(),
+                thermometer: bound.thermometer,
+                since: when,
+            };
+            cook.probes
+                .insert((bound.source.clone(), bound.sensor.clone()), probe);
+        }
+        Payload::Fed(fed) => care(cook, fed.pit).fed.push(when),
+        Payload::VentChanged(vent) => care(cook, vent.pit).vents.push(when),
+        Payload::FireSeen(seen) => care(cook, seen.pit).seen.push(when),
+        Payload::Skipped(skipped) => answer(cook, skipped.job, Answered::Skipped, when),
+        Payload::PutOff(put_off) => {
+            answer(cook, put_off.job, Answered::Later(put_off.minutes), when)
+        }
+        Payload::Answered(answered) => answer(cook, answered.job, Answered::Seen, when),
+        Payload::Noted(noted) => cook.notes.push(Note {
+            when,
+            about: noted.about,
+            text: noted.text.clone(),
+        }),
+        Payload::DishAdded(added) => {
+            let name = Reg::new(added.name.clone(), known.by());
+            cook.dishes.insert(
+                added.dish,
+                Dish {
+                    id: added.dish,
+                    name,
+                    hot: added.hot,
+                    ready: None,
+                },
+            );
+        }
+        Payload::DishReady(ready) => {
+            if let Some(dish) = cook.dishes.get_mut(&ready.dish) {
+                dish.ready = ready.ready.then_some(when);
+            }
+        }
+        _ => {}
+    }
+}
+
+fn open(cook: &mut Cook, known: &Known, opened: &crate::log::Opened) {
+    let when = Timed {
+        at: known.at,
+        entry: known.key,
+    };
+    if let Some(pit) = opened.pit {
+        care(cook, pit).opened.push(when);
+    }
+    for id in &opened.wetted {
+        if let Some(piece) = cook.pieces.get_mut(id) {
+            piece.wetted.push(crate::cook::Wetted {
+                when,
+                device: known.key.device,
+            });
+        }
+    }
+    for id in &opened.turned {
+        if let Some(piece) = cook.pieces.get_mut(id) {
+            piece.turned.push(when);
+        }
+    }
+    for id in &opened.glazed {
+        if let Some(piece) = cook.pieces.get_mut(id) {
+            piece.glazed.push(when);
+        }
+    }
+}
+
+fn take_reading(cook: &mut Cook, when: Timed, read: &crate::log::Read) {
+    match &read.place {
+        Where::Pit { pit } => {
+            let care = care(cook, *pit);
+            care.seen.push(when);
+            care.read.push((when, read.temp, read.thermometer));
+        }
+        Where::Piece { piece, spot } => {
+            if let Some(piece) = cook.pieces.get_mut(piece) {
+                let spot = spot.clone();
+                piece.read.push(HandReading {
+                    when,
+                    spot,
+                    temp: read.temp,
+                    thermometer: read.thermometer,
+                });
+            }
+        }
+    }
+}
+
+fn care(cook: &mut Cook, pit: PitId) -> &mut PitCare {
+    cook.pits.entry(pit).or_default()
+}
+
+fn answer(cook: &mut Cook, job: Job, how: Answered, when: Timed) {
+    cook.answers.push(Answer { job, how, when });
+}
+
+fn remember(cook: &mut Cook, known: &Known, payload: &Payload) {
+    if !matches!(
+        payload,
+        Payload::Voided(_) | Payload::ErasedFor(_) | Payload::SeriesSaved(_)
+    ) {
+        let last = LastAct {
+            entry: known.key,
+            at: known.at,
+            kind: payload.kind().into(),
+        };
+        cook.last_acts.insert(known.key.device, last);
+    }
+}

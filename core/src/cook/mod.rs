@@ -1,0 +1,23 @@
+//! What is known: the crew with its pits, thermometers and people, and each cook with its meats, folded from the log.
+//!
+//! Start at [`fold`]: state is a pure function of the set of entries, applied in the order (stamp, device, n) after the
+//! voids among them have been settled. [`Crew`] holds what belongs to no cook, [`Cook`] one cook. Nothing here knows
+//! the moment; what is due is derived from this state and a moment elsewhere.
+
+mod care;
+mod crew;
+pub mod fold;
+mod known;
+mod piece;
+mod reg;
+mod state;
+
+pub use care::{Answer, Answered, PitCare, Probe, Timed};
+pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, WatchTurn};
+pub use known::Known;
+pub use piece::{HandReading, Pass, Passed, Piece, Wetted};
+pub use reg::Reg;
+pub use state::{Cook, Dish, LastAct, Note};
+
+/// Changes whenever the fold reads the same entries differently: cached state of another version is thrown away.
+pub const FOLD_VERSION: i64 = 1;

@@ -1,0 +1,121 @@
+//! One cook, as the log tells it.
+
+use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
+use crate::{
+    ids::{CookId, DeviceId, DishId, PieceId, PitId},
+    log::{CookStarted, EntryKey, Serve, Subject},
+};
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// What is not meat.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Dish {
+    /// Its id.
+    pub id: DishId,
+    /// What it is called.
+    pub name: Reg<String>,
+    /// Whether it is held hot.
+    pub hot: bool,
+    /// Whether it is ready, and since when.
+    pub ready: Option<Timed>,
+}
+
+/// Something written down.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Note {
+    /// When.
+    pub when: Timed,
+    /// About what.
+    pub about: Subject,
+    /// What.
+    pub text: String,
+}
+
+/// The last act of a device in a cook, to offer its undo.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LastAct {
+    /// What it recorded last.
+    pub entry: EntryKey,
+    /// When, as claimed.
+    pub at: i64,
+    /// What kind of thing.
+    pub kind: String,
+}
+
+/// One cook.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Cook {
+    /// Its id.
+    pub id: CookId,
+    /// What it is called.
+    pub name: Reg<String>,
+    /// When it is on the table.
+    pub serve: Reg<Option<Serve>>,
+    /// How many eat.
+    pub people: Reg<Option<i64>>,
+    /// Whether it is invented.
+    pub demo: bool,
+    /// When it began.
+    pub started_at: i64,
+    /// When it was ended.
+    pub finished: Option<Timed>,
+    /// Its meats.
+    pub pieces: BTreeMap<PieceId, Piece>,
+    /// Its dishes.
+    pub dishes: BTreeMap<DishId, Dish>,
+    /// What was done for its pits.
+    pub pits: BTreeMap<PitId, PitCare>,
+    /// Where its probes sit, by instrument and channel.
+    pub probes: BTreeMap<(String, String), Probe>,
+    /// Jobs answered without being done.
+    pub answers: Vec<Answer>,
+    /// What was written down.
+    pub notes: Vec<Note>,
+    /// The last act of each device.
+    pub last_acts: BTreeMap<DeviceId, LastAct>,
+    /// Entries taken back.
+    pub hidden: BTreeSet<EntryKey>,
+    /// Whether an entry must be understood that this version does not know: nothing may be judged.
+    pub must_update: bool,
+    /// Entries whose claimed time is more than this version takes as possible are counted here by device.
+    pub odd_clocks: BTreeMap<DeviceId, i64>,
+    /// How many entries it was folded from.
+    pub entries: i64,
+}
+
+impl Cook {
+    /// A cook as it began.
+    pub fn started(fact: CookStarted, at: i64, by: By) -> Self {
+        Self {
+            id: fact.id,
+            name: Reg::new(fact.name, by),
+            serve: Reg::new(fact.serve, by),
+            people: Reg::new(fact.people, by),
+            demo: fact.demo,
+            started_at: at,
+            finished: None,
+            pieces: BTreeMap::new(),
+            dishes: BTreeMap::new(),
+            pits: BTreeMap::new(),
+            probes: BTreeMap::new(),
+            answers: vec![],
+            notes: vec![],
+            last_acts: BTreeMap::new(),
+            hidden: BTreeSet::new(),
+            must_update: false,
+            odd_clocks: BTreeMap::new(),
+            entries: 0,
+        }
+    }
+
+    /// The meats that are still meats of their own.
+    pub fn meats(&self) -> impl Iterator<Item = &Piece> {
+        self.pieces.values().filter(|piece| piece.is_itself())
+    }
+
+    /// Whether it is under way.
+    pub fn is_open(&self) -> bool {
+        self.finished.is_none()
+    }
+}

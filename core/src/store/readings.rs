@@ -1,0 +1,106 @@
+//! Probe readings beside the log: first row by row, then sealed in chunks that entries announce.
+
+use super::{Result, Store};
+use rusqlite::{Connection, params};
+
+/// One reading of a series.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct TailReading {
+    /// The instrument.
+    pub source: String,
+    /// Its channel.
+    pub sensor: String,
+    /// When, milliseconds since 1970.
+    pub at: i64,
+    /// How hot, millikelvin.
+    pub temp: i64,
+}
+
+/// A sealed run of readings.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ChunkRow {
+    /// BLAKE3 of the bytes.
+    pub hash: [u8; 32],
+    /// The instrument.
+    pub source: String,
+    /// Its channel.
+    pub sensor: String,
+    /// The first reading.
+    pub first: i64,
+    /// The last.
+    pub last: i64,
+    /// How many.
+    pub count: i64,
+    /// The readings.
+    pub bytes: Vec<u8>,
+}
+
+impl Store {
+    /// Writes readings that are not sealed yet, all in one transaction.
+    pub fn put_live(&self, readings: &[TailReading]) -> Result<()> {
+        let tx = self.conn.unchecked_transaction()?;
+        for reading in readings {
+            tx.prepare_cached(
+                "INSERT OR IGNORE INTO live (source, sensor, at, temp) VALUES (?, ?, ?, ?)",
+            )?
+            .execute(params![
+                reading.source,
+                reading.sensor,
+                reading.at,
+                reading.temp
+            ])?;
+        }
+        Ok(tx.commit()?)
+    }
+
+    /// The readings not sealed yet, by series and time.
+    pub fn live(&self) -> Result<Vec<TailReading>> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT source, sensor, at, temp FROM live ORDER BY source, sensor, at, temp",
+        )?;
+        let rows = statement.query_map([], |row| {
+            Ok(TailReading {
+                source: row.get(0)?,
+                sensor: row.get(1)?,
+                at: row.get(2)?,
+                temp: row.get(3)?,
+            })
+        })?;
+        Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+
+    /// The chunks of a series that end at `from` or later.
+    pub fn chunks_since(&self, source: &str, sensor: &str, from: i64) -> Result<Vec<ChunkRow>> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT hash, source, sensor, first, last, count, bytes FROM chunks \
+             WHERE source = ? AND sensor = ? AND last >= ? ORDER BY first, hash",
+        )?;
+        let rows = statement.query_map(params![source, sensor, from], |row| {
+            Ok(ChunkRow {
+                hash: row.get(0)?,
+                source: row.get(1)?,
+                sensor: row.get(2)?,
+                first: row.get(3)?,
+                last: row.get(4)?,
+                count: row.get(5)?,
+                bytes: row.get(6)?,
+            })
+        })?;
+        Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+}
+
+/// Puts sealed runs and drops the rows that they hold.
+pub(super) fn put_chunks(conn: &Connection, chunks: &[ChunkRow]) -> rusqlite::Result<()> {
+    for chunk in chunks {
+        conn.prepare_cached(
+            "INSERT OR IGNORE INTO chunks (hash, source, sensor, first, last, count, bytes) VALUES (?, ?, ?, ?, ?, ?, ?)",
+        )?
+        .execute(params![chunk.hash, chunk.source, chunk.sensor, chunk.first, chunk.last, chunk.count, chunk.bytes])?;
+        conn.prepare_cached(
+            "DELETE FROM live WHERE source = ? AND sensor = ? AND at BETWEEN ? AND ?",
+        )?
+        .execute(params![chunk.source, chunk.sensor, chunk.first, chunk.last])?;
+    }
+    Ok(())
+}
