@@ -5,6 +5,7 @@ pub mod alarms;
 pub mod cadence;
 pub mod checks;
 pub mod cook;
+pub mod door;
 pub mod error;
 pub mod ids;
 pub mod log;

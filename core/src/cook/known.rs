@@ -18,6 +18,41 @@ pub struct Known<'a> {
     pub tails: &'a Tails,
     /// This device.
     pub device: DeviceId,
+    /// What happened to this device that a person should be told.
+    pub warnings: &'a [Warning],
+}
+
+/// What happened to this device that a person should be told.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Warning {
+    /// The database could not be read and was set aside.
+    SetAside {
+        /// The file's new name.
+        file: String,
+        /// How many entries could be taken over.
+        entries: u64,
+    },
+    /// The database is a copy of another installation's: this one goes on under a name of its own.
+    Cloned,
+    /// The device's clock was moved; reminders were laid again.
+    ClockMoved {
+        /// By how many milliseconds, forward positive.
+        by_ms: i64,
+        /// When it was noticed, by the new clock.
+        at: i64,
+    },
+    /// Entries came under a name that was taken, and lost; they are kept aside.
+    Forked {
+        /// How many.
+        entries: i64,
+    },
+    /// A device writes stamps far from this one's clock.
+    OddClock {
+        /// Which one.
+        device: DeviceId,
+        /// What its stamps say, milliseconds since 1970.
+        stamp_ms: i64,
+    },
 }
 
 impl<'a> Known<'a> {

@@ -14,7 +14,7 @@ mod state;
 
 pub use care::{Answer, Answered, PitCare, Probe, Timed};
 pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, WatchTurn};
-pub use known::Known;
+pub use known::{Known, Warning};
 pub use piece::{HandReading, Pass, Passed, Piece, Wetted};
 pub use reg::Reg;
 pub use state::{Cook, Dish, LastAct, Note};

@@ -14,10 +14,10 @@ mod rung;
 mod trouble;
 
 pub use absorb::Absorbed;
-pub use append::Recorded;
+pub use append::{Along, Recorded};
 pub use cache::{CookLine, Group};
 pub use open::{Opened, SCHEMA_VERSION, SQLITE_AT_LEAST};
-pub use readings::TailReading;
+pub use readings::{ChunkRow, TailReading};
 pub use trouble::StoreTrouble;
 
 use crate::ids::{DeviceId, LogId};

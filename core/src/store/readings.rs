@@ -1,6 +1,7 @@
 //! Probe readings beside the log: first row by row, then sealed in chunks that entries announce.
 
 use super::{Result, Store};
+use crate::readings::tails::TAIL_MS;
 use rusqlite::{Connection, params};
 
 /// One reading of a series.
@@ -69,13 +70,14 @@ impl Store {
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 
-    /// The chunks of a series that end at `from` or later.
-    pub fn chunks_since(&self, source: &str, sensor: &str, from: i64) -> Result<Vec<ChunkRow>> {
+    /// The chunks of a series that reach into the last six hours before its newest, and no more than 64.
+    pub fn last_chunks(&self, source: &str, sensor: &str) -> Result<Vec<ChunkRow>> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT hash, source, sensor, first, last, count, bytes FROM chunks \
-             WHERE source = ? AND sensor = ? AND last >= ? ORDER BY first, hash",
+            "SELECT hash, source, sensor, first, last, count, bytes FROM chunks WHERE source = ?1 AND sensor = ?2 \
+             AND last >= (SELECT max(last) FROM chunks WHERE source = ?1 AND sensor = ?2) - ?3 \
+             ORDER BY last DESC, hash LIMIT 64",
         )?;
-        let rows = statement.query_map(params![source, sensor, from], |row| {
+        let rows = statement.query_map(params![source, sensor, TAIL_MS], |row| {
             Ok(ChunkRow {
                 hash: row.get(0)?,
                 source: row.get(1)?,
@@ -87,6 +89,11 @@ impl Store {
             })
         })?;
         Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+
+    /// How many sealed readings there are.
+    pub fn sealed_count(&self) -> Result<i64> {
+        Ok(self.conn.query_row("SELECT coalesce(sum(count), 0) FROM chunks", [], |row| row.get(0))?)
     }
 }
 

@@ -4,8 +4,8 @@ use super::Act;
 use crate::{
     cook::Known,
     error::Refused,
-    ids::Names,
-    log::{Draft, Subject},
+    ids::{CookId, Names},
+    log::{Draft, EntryKey, Subject},
     moment::Moment,
     words::Viewer,
 };
@@ -18,8 +18,19 @@ pub struct Context<'a> {
     pub viewer: &'a Viewer,
     /// When it is.
     pub moment: &'a Moment,
+    /// Which cook an entry belongs to and what kind of thing it says; none where it is not here.
+    pub owner: &'a dyn Fn(&EntryKey) -> Option<Owner>,
     /// Where new ids come from.
     pub names: &'a mut Names,
+}
+
+/// Whose an entry is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Owner {
+    /// Its cook, if it belongs to one.
+    pub cook: Option<CookId>,
+    /// What kind of thing it says; empty where it was erased.
+    pub kind: String,
 }
 
 /// What is to be recorded, and what to answer once it is.

@@ -10,29 +10,30 @@ use crate::{
 };
 use std::collections::BTreeSet;
 
-/// Applies `known`, which comes after all applied before, unless it is among the `hidden`.
+/// Applies `known`, which comes after all applied before, unless it is among the `hidden`. The first that counts is the
+/// beginning of the cook: what comes before it is passed over.
 pub fn apply(cook: &mut Option<Cook>, known: &Known, hidden: &BTreeSet<EntryKey>) {
+    match (cook.as_mut(), &known.meaning) {
+        (Some(cook), _) => apply_to(cook, known, hidden),
+        (None, Meaning::Known(Payload::CookStarted(fact))) if !hidden.contains(&known.key) => {
+            *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
+        }
+        _ => {}
+    }
+}
+
+/// Applies `known` to a cook that has begun.
+pub fn apply_to(cook: &mut Cook, known: &Known, hidden: &BTreeSet<EntryKey>) {
     if hidden.contains(&known.key) {
         return;
     }
-    let payload = match (&known.meaning, cook.as_mut()) {
-        (Meaning::Known(payload), _) => payload,
-        (Meaning::MustUpdate, Some(cook)) => {
-            cook.must_update = true;
-            return;
-        }
-        _ => return,
-    };
-    match cook {
-        Some(cook) => {
+    match &known.meaning {
+        Meaning::Known(payload) => {
             happen(cook, known, payload);
             remember(cook, known, payload);
         }
-        None => {
-            if let Payload::CookStarted(fact) = payload {
-                *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
-            }
-        }
+        Meaning::MustUpdate => cook.must_update = true,
+        Meaning::Skipped => {}
     }
 }
 

@@ -8,7 +8,7 @@ mod apply_crew;
 mod fields;
 mod pieces;
 
-pub use apply_cook::apply as apply_cook;
+pub use apply_cook::{apply as apply_cook, apply_to};
 pub use apply_crew::apply as apply_crew;
 
 use super::{Cook, Crew};

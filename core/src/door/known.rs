@@ -1,0 +1,191 @@
+//! Folding what the store holds, and keeping it folded.
+
+use super::{Mark, Slowbend};
+use crate::{
+    cook::{
+        Cook, Crew, Known,
+        fold::{self, Order},
+    },
+    error::Trouble,
+    ids::{CookId, DeviceId, PieceId},
+    log::{Entry, Meaning, Payload},
+    store::{CookLine, Group},
+};
+
+/// So many past cooks are looked through for a meat that nobody has loaded.
+const PAST_SEARCHED: i64 = 400;
+
+impl Slowbend {
+    /// All that screens, alarms and decisions may look at.
+    pub(super) fn known(&self) -> Known<'_> {
+        Known {
+            crew: &self.crew,
+            cooks: &self.cooks,
+            tails: &self.tails,
+            device: self.store.as_ref().map_or(DeviceId(uuid::Uuid::nil()), |store| store.device),
+            warnings: &self.warnings,
+        }
+    }
+
+    /// Loads a group: from its cache and what came after it where that is enough, else from all its entries.
+    pub(super) fn load(&mut self, group: Group) -> Result<(), Trouble> {
+        match group {
+            Group::Crew => {
+                let cached = self.store()?.cached::<(Crew, Option<Order>)>(group)?;
+                let (crew, mark) = self.caught_up(group, cached, |entries| Some(fold::crew(entries)), apply_crew)?;
+                self.crew = crew.unwrap_or_default();
+                self.marks.insert(group, mark);
+            }
+            Group::Cook(id) => {
+                let cached = self.store()?.cached::<(Cook, Option<Order>)>(group)?;
+                let (cook, mark) = self.caught_up(group, cached, |entries| fold::cook(id, entries), apply_cook)?;
+                self.marks.insert(group, mark);
+                match cook {
+                    Some(cook) => self.cooks.insert(id, cook),
+                    None => self.cooks.remove(&id),
+                };
+            }
+        }
+        Ok(())
+    }
+
+    fn caught_up<T>(
+        &mut self,
+        group: Group,
+        cached: Option<((T, Option<Order>), i64)>,
+        fold: impl Fn(&mut [fold::Known]) -> Option<T>,
+        apply: impl Fn(&mut T, &fold::Known),
+    ) -> Result<(Option<T>, Mark), Trouble> {
+        let store = self.store()?;
+        if let Some(((mut state, last), seq)) = cached {
+            let (entries, seq) = store.entries_of(group, seq)?;
+            let mut known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
+            known.sort_unstable_by_key(fold::Known::order);
+            let follows = known.first().is_none_or(|first| Some(first.order()) > last);
+            if follows && !known.iter().any(fold::Known::is_void) {
+                known.iter().for_each(|one| apply(&mut state, one));
+                let last = known.last().map(fold::Known::order).or(last);
+                return Ok((Some(state), Mark { last, seq, since_cached: known.len() as i64 }));
+            }
+        }
+        let (entries, seq) = store.entries_of(group, 0)?;
+        let mut known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
+        let state = fold(&mut known);
+        let last = known.last().map(fold::Known::order);
+        Ok((state, Mark { last, seq, since_cached: known.len() as i64 }))
+    }
+
+    /// Folds entries that were just recorded in a group, the last of them with arrival number `seq`.
+    pub(super) fn follow(&mut self, group: Group, entries: &[Entry], seq: i64) -> Result<(), Trouble> {
+        let known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
+        let mark = self.marks.get(&group).copied().unwrap_or_default();
+        let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
+        let plain = !known.iter().any(|one| one.is_void() || is_erasing(one));
+        if !in_order || !plain || !self.marks.contains_key(&group) {
+            return self.load(group);
+        }
+        for one in &known {
+            match group {
+                Group::Crew => apply_crew(&mut self.crew, one),
+                Group::Cook(id) => match self.cooks.get_mut(&id) {
+                    Some(cook) => apply_cook(cook, one),
+                    None => return self.load(group),
+                },
+            }
+        }
+        let last = known.last().map(fold::Known::order).or(mark.last);
+        let since_cached = mark.since_cached + known.len() as i64;
+        self.marks.insert(group, Mark { last, seq, since_cached });
+        Ok(())
+    }
+
+    /// Loads the cooks under way; makes the list of cooks anew where another version made it.
+    pub(super) fn load_open_cooks(&mut self) -> Result<(), Trouble> {
+        if !self.store()?.lines_are_current()? {
+            self.rebuild_lines()?;
+        }
+        for line in self.store()?.open_lines()? {
+            self.load(Group::Cook(line.cook))?;
+        }
+        Ok(())
+    }
+
+    fn rebuild_lines(&mut self) -> Result<(), Trouble> {
+        let mut lines = Vec::new();
+        for id in self.store()?.cooks_named()? {
+            self.load(Group::Cook(id))?;
+            lines.extend(self.cooks.remove(&id).map(|cook| line_of(&cook)));
+            self.marks.remove(&Group::Cook(id));
+        }
+        Ok(self.store()?.put_all_lines(&lines)?)
+    }
+
+    /// Brings the list of cooks in line with a cook that changed.
+    pub(super) fn refresh_line(&mut self, id: CookId) -> Result<(), Trouble> {
+        match self.cooks.get(&id).map(line_of) {
+            Some(line) => self.store()?.put_lines(&[line])?,
+            None => self.store()?.drop_line(id)?,
+        }
+        Ok(())
+    }
+
+    /// Loads a cook if it is not; answers whether there is one of that id.
+    pub(super) fn want_cook(&mut self, id: CookId) -> Result<bool, Trouble> {
+        if !self.cooks.contains_key(&id) {
+            self.load(Group::Cook(id))?;
+        }
+        Ok(self.cooks.contains_key(&id))
+    }
+
+    /// Loads the cook of a meat, looking through past cooks if need be.
+    pub(super) fn want_piece(&mut self, id: PieceId) -> Result<bool, Trouble> {
+        if self.known().piece(id).is_some() {
+            return Ok(true);
+        }
+        for line in self.store()?.past_lines(i64::MAX, PAST_SEARCHED)? {
+            let loaded = self.cooks.contains_key(&line.cook);
+            if self.want_cook(line.cook)? && self.cooks[&line.cook].pieces.contains_key(&id) {
+                return Ok(true);
+            }
+            if !loaded {
+                self.let_go(line.cook);
+            }
+        }
+        Ok(false)
+    }
+
+    /// Forgets a cook until somebody asks for it again.
+    pub(super) fn let_go(&mut self, id: CookId) {
+        self.cooks.remove(&id);
+        self.marks.remove(&Group::Cook(id));
+    }
+}
+
+fn is_erasing(known: &fold::Known) -> bool {
+    matches!(known.meaning, Meaning::Known(Payload::ErasedFor(_)))
+}
+
+fn apply_crew(crew: &mut Crew, one: &fold::Known) {
+    let hidden = std::mem::take(&mut crew.hidden);
+    fold::apply_crew(crew, one, &hidden);
+    crew.hidden = hidden;
+    crew.entries += 1;
+}
+
+fn apply_cook(cook: &mut Cook, one: &fold::Known) {
+    let hidden = std::mem::take(&mut cook.hidden);
+    fold::apply_to(cook, one, &hidden);
+    cook.hidden = hidden;
+    cook.entries += 1;
+}
+
+/// A cook's line in the list of cooks.
+pub(super) fn line_of(cook: &Cook) -> CookLine {
+    CookLine {
+        cook: cook.id,
+        name: cook.name.value.clone(),
+        started: cook.started_at,
+        finished: cook.finished.map(|when| when.at),
+        demo: cook.demo,
+    }
+}

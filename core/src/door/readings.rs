@@ -1,0 +1,176 @@
+//! Probe readings: into the tails at once, on disk within a minute, sealed in chunks by `work`.
+
+use super::Slowbend;
+use crate::{
+    error::{Refused, Trouble},
+    log::{Draft, SeriesSaved},
+    moment::{HOUR, MINUTE, Moment, SECOND},
+    readings::{Encoded, Reading, SeriesId, chunk},
+    store::{ChunkRow, TailReading},
+    units::Mk,
+};
+use serde::{Deserialize, Serialize};
+
+/// Readings wait at most this long before they are written.
+const FLUSH_MS: i64 = 30 * SECOND;
+/// A batch larger than this is not taken at once.
+const BATCH_MAX: usize = 100_000;
+/// Readings are sealed once the oldest of a series is this old against its newest, or once there are this many.
+const SEAL_MS: i64 = HOUR;
+const SEAL_COUNT: usize = 512;
+/// What a probe can show: −60 to 800 °C. Common practice, no source.
+const SHOWN: std::ops::RangeInclusive<i64> = 213_150..=1_073_150;
+
+/// One reading of a probe.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct SensorReading {
+    /// The instrument, 1 to 80 characters.
+    pub source: String,
+    /// Its channel, 1 to 80 characters.
+    pub sensor: String,
+    /// When, milliseconds since 1970: not more than 10 minutes ahead.
+    pub at: i64,
+    /// How hot: −60 to 800 °C.
+    pub temp: Mk,
+}
+
+/// Readings that are not on disk yet.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Pending {
+    rows: Vec<TailReading>,
+    /// When the oldest of them came, since boot.
+    since_boot: Option<i64>,
+}
+
+impl Slowbend {
+    /// Takes readings of probes: all of the batch or, where one of them cannot be, none.
+    ///
+    /// They are on disk within 60 s as long as any verb is called within 30 s of this one; a shell whose probes fall
+    /// silent calls [`work`](Self::work) once more.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where a reading is absurd, or the disk's trouble.
+    pub fn readings(&mut self, batch: &[SensorReading], moment: &Moment) -> Result<(), Trouble> {
+        self.store()?;
+        self.notice_clock(moment);
+        sound(batch, moment)?;
+        for reading in batch {
+            self.tails.take(&reading.source, &reading.sensor, reading.at, reading.temp);
+            self.pending.rows.push(TailReading {
+                source: reading.source.clone(),
+                sensor: reading.sensor.clone(),
+                at: reading.at,
+                temp: reading.temp.0,
+            });
+        }
+        self.pending.since_boot.get_or_insert(moment.since_boot_ms);
+        self.flush_if_due(moment)
+    }
+
+    /// Writes waiting readings once the oldest has waited long enough; every verb that writes does.
+    pub(super) fn flush_if_due(&mut self, moment: &Moment) -> Result<(), Trouble> {
+        let due = |since: i64| (moment.since_boot_ms - since).abs() >= FLUSH_MS;
+        if self.pending.since_boot.is_some_and(due) || self.pending.rows.len() >= BATCH_MAX {
+            self.flush_readings()?;
+        }
+        Ok(())
+    }
+
+    /// Writes waiting readings. Where that fails they go on waiting.
+    pub(super) fn flush_readings(&mut self) -> Result<(), Trouble> {
+        if !self.pending.rows.is_empty() {
+            let rows = std::mem::take(&mut self.pending.rows);
+            if let Err(trouble) = self.store()?.put_live(&rows) {
+                self.pending.rows = rows;
+                return Err(trouble.into());
+            }
+        }
+        self.pending.since_boot = None;
+        Ok(())
+    }
+
+    /// Fills the tails from what is on disk: unsealed readings, and the chunks of the series that open cooks have.
+    pub(super) fn load_tails(&mut self) -> Result<(), Trouble> {
+        for row in self.store()?.live()? {
+            self.tails.take(&row.source, &row.sensor, row.at, Mk(row.temp));
+        }
+        let series: Vec<(String, String)> = self.known().open_cooks().flat_map(|c| c.probes.keys().cloned()).collect();
+        for (source, sensor) in series {
+            for row in self.store()?.last_chunks(&source, &sensor)? {
+                for reading in chunk::decode(&row.bytes).unwrap_or_default() {
+                    self.tails.take(&source, &sensor, reading.at, reading.temp);
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Seals the first series that has enough, announcing it in the cook its probe sits in. Answers whether one was.
+    pub(super) fn seal_one(&mut self, moment: &Moment) -> Result<bool, Trouble> {
+        let rows = self.store()?.live()?;
+        let mut runs = rows.chunk_by(|a, b| a.source == b.source && a.sensor == b.sensor);
+        let Some(run) = runs.find(|run| is_full(run)) else { return Ok(false) };
+        let readings: Vec<Reading> = run.iter().map(|row| Reading { at: row.at, temp: Mk(row.temp) }).collect();
+        let (source, sensor) = (run[0].source.clone(), run[0].sensor.clone());
+        let Some(encoded) = Encoded::of(&readings) else { return Ok(false) };
+        let cook = self.known().cooks.values().find(|c| c.probes.contains_key(&(source.clone(), sensor.clone())));
+        let cook = cook.map(|cook| cook.id);
+        let row = chunk_row(&source, &sensor, encoded);
+        let draft = announce(cook, &row, moment);
+        let stamp = self.stamp.tick(moment.utc_ms);
+        self.write(&[draft], &[stamp], None, &[row])?;
+        Ok(true)
+    }
+}
+
+fn is_full(run: &[TailReading]) -> bool {
+    let age = run.last().map_or(0, |last| last.at - run[0].at);
+    run.len() >= SEAL_COUNT || age >= SEAL_MS
+}
+
+/// A chunk as it is kept.
+pub(super) fn chunk_row(source: &str, sensor: &str, encoded: Encoded) -> ChunkRow {
+    ChunkRow {
+        hash: encoded.name.0,
+        source: source.into(),
+        sensor: sensor.into(),
+        first: encoded.from,
+        last: encoded.to,
+        count: encoded.count as i64,
+        bytes: encoded.bytes,
+    }
+}
+
+/// The entry that announces a chunk.
+pub(super) fn announce(cook: Option<crate::ids::CookId>, row: &ChunkRow, moment: &Moment) -> Draft {
+    let hash = row.hash.iter().map(|byte| format!("{byte:02x}")).collect();
+    let saved = SeriesSaved {
+        source: row.source.clone(),
+        sensor: row.sensor.clone(),
+        from: row.first,
+        to: row.last,
+        count: row.count,
+        hash,
+    };
+    Draft { cook, at: moment.utc_ms, payload: saved.into() }
+}
+
+fn sound(batch: &[SensorReading], moment: &Moment) -> Result<(), Refused> {
+    let refuse = |reason: String| Err(Refused { reason });
+    if batch.len() > BATCH_MAX {
+        return refuse(format!("send at most {BATCH_MAX} readings at once, not {}", batch.len()));
+    }
+    for reading in batch {
+        if let Err(bad) = SeriesId::new(&reading.source, &reading.sensor) {
+            return refuse(bad.to_string());
+        }
+        if !SHOWN.contains(&reading.temp.0) {
+            return refuse(format!("{} mK is nothing a probe shows: −60 to 800 °C; check the probe", reading.temp.0));
+        }
+        if reading.at > moment.utc_ms + 10 * MINUTE || reading.at < 946_684_800_000 {
+            return refuse("a reading's time is ahead of this device's clock, or before 2000: set both clocks".into());
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,53 @@
+//! The slow part, in bounded steps, for the shell's background executor.
+
+use super::Slowbend;
+use crate::{
+    error::Trouble,
+    moment::Moment,
+    store::Group,
+};
+
+/// A group is cached again after so many entries.
+const CACHE_EVERY: i64 = 32;
+
+impl Slowbend {
+    /// Does up to `steps` steps; answers whether there is more to do.
+    ///
+    /// A step is one of: writing waiting readings, sealing a series, caching a group, a checkpoint. Between two steps
+    /// everything is as durable as before the first.
+    ///
+    /// # Errors
+    /// The disk's trouble; what was done before it stays done.
+    pub fn work(&mut self, moment: &Moment, steps: u32) -> Result<bool, Trouble> {
+        self.store()?;
+        self.notice_clock(moment);
+        self.flush_readings()?;
+        for _ in 0..steps {
+            if !self.step(moment)? {
+                self.store()?.checkpoint()?;
+                return Ok(false);
+            }
+        }
+        Ok(true)
+    }
+
+    fn step(&mut self, moment: &Moment) -> Result<bool, Trouble> {
+        Ok(self.seal_one(moment)? || self.cache_one()?)
+    }
+
+    fn cache_one(&mut self) -> Result<bool, Trouble> {
+        let stale = self.marks.iter().find(|(_, mark)| mark.since_cached >= CACHE_EVERY);
+        let Some((&group, &mark)) = stale else { return Ok(false) };
+        let store = self.store.as_ref().expect("work opened it");
+        match group {
+            Group::Crew => store.put_cached(group, mark.seq, &(&self.crew, mark.last))?,
+            Group::Cook(id) => {
+                if let Some(cook) = self.cooks.get(&id) {
+                    store.put_cached(group, mark.seq, &(cook, mark.last))?;
+                }
+            }
+        }
+        self.marks.entry(group).or_default().since_cached = 0;
+        Ok(true)
+    }
+}
