@@ -31,10 +31,20 @@ impl Slowbend {
     ///
     /// # Errors
     /// As [`act`](Self::act).
-    pub fn act_once(&mut self, token: &str, viewer: &Viewer, act: &Act, moment: &Moment) -> Result<Outcome, Trouble> {
+    pub fn act_once(
+        &mut self,
+        token: &str,
+        viewer: &Viewer,
+        act: &Act,
+        moment: &Moment,
+    ) -> Result<Outcome, Trouble> {
         if let Some(answer) = self.store()?.answered_before(token)? {
-            let outcome: Outcome = serde_json::from_str(&answer).map_err(|_| StoreTrouble::Damaged)?;
-            return Ok(Outcome { repeated: true, ..outcome });
+            let outcome: Outcome =
+                serde_json::from_str(&answer).map_err(|_| StoreTrouble::Damaged)?;
+            return Ok(Outcome {
+                repeated: true,
+                ..outcome
+            });
         }
         self.do_act(Some(token), viewer, act, moment)
     }
@@ -63,7 +73,13 @@ impl Slowbend {
         let known = self.known();
         let store = self.store.as_ref().expect("it was opened above");
         let owner = |key: &EntryKey| owner(store, key);
-        let mut context = Context { known, viewer, moment, owner: &owner, names: &mut names };
+        let mut context = Context {
+            known,
+            viewer,
+            moment,
+            owner: &owner,
+            names: &mut names,
+        };
         let decision = decide(&mut context, act)?;
         self.names = names;
         Ok(decision)
@@ -71,19 +87,33 @@ impl Slowbend {
 
     fn outcome(&self, viewer: &Viewer, decision: &Decision, moment: &Moment) -> Outcome {
         let store = self.store.as_ref().expect("deciding opened it");
-        let key = |i: usize| EntryKey { log: store.log, device: store.device, n: self.next_n + i as i64 };
+        let key = |i: usize| EntryKey {
+            log: store.log,
+            device: store.device,
+            n: self.next_n + i as i64,
+        };
         let entries: Vec<EntryKey> = (0..decision.drafts.len()).map(key).collect();
         let undo = decision.undoable.then(|| Undo {
             label: Words::of(viewer).text("act-undo"),
-            act: Act::Undo { targets: entries.clone() },
+            act: Act::Undo {
+                targets: entries.clone(),
+            },
             until: moment.utc_ms + UNDO_MS,
         });
-        Outcome { said: decision.said.clone(), entries, made: decision.made.clone(), undo, repeated: false }
+        Outcome {
+            said: decision.said.clone(),
+            entries,
+            made: decision.made.clone(),
+            undo,
+            repeated: false,
+        }
     }
 
     fn stamps(&self, count: usize, moment: &Moment) -> Vec<Stamp> {
         let next = |last: &Stamp| Some(last.tick(moment.utc_ms));
-        std::iter::successors(next(&self.stamp), next).take(count).collect()
+        std::iter::successors(next(&self.stamp), next)
+            .take(count)
+            .collect()
     }
 
     /// Writes drafts and folds them. Where the writing fails, what is known stays as it was.
@@ -100,21 +130,42 @@ impl Slowbend {
         let lines = new_lines(drafts);
         let n = self.next_n;
         let store = self.store.as_mut().expect("deciding opened it");
-        let recorded = store.append(drafts, n, stamps, Along { once, lines: &lines, chunks })?;
+        let recorded = store.append(
+            drafts,
+            n,
+            stamps,
+            Along {
+                once,
+                lines: &lines,
+                chunks,
+            },
+        )?;
         self.next_n += drafts.len() as i64;
         self.stamp = stamps.last().copied().unwrap_or(self.stamp);
         self.fold_recorded(drafts, &recorded.entries, recorded.seq)
             .map_err(|trouble| StoreTrouble::Other(trouble.reason().to_owned()))
     }
 
-    fn fold_recorded(&mut self, drafts: &[Draft], entries: &[Entry], seq: i64) -> Result<(), Trouble> {
+    fn fold_recorded(
+        &mut self,
+        drafts: &[Draft],
+        entries: &[Entry],
+        seq: i64,
+    ) -> Result<(), Trouble> {
         let groups: BTreeSet<Group> = drafts.iter().map(|draft| draft.cook.into()).collect();
         for group in groups {
-            let of_group = drafts.iter().zip(entries).filter(|(draft, _)| Group::from(draft.cook) == group);
+            let of_group = drafts
+                .iter()
+                .zip(entries)
+                .filter(|(draft, _)| Group::from(draft.cook) == group);
             let of_group: Vec<Entry> = of_group.map(|(_, entry)| entry.clone()).collect();
             self.follow(group, &of_group, seq)?;
         }
-        for id in drafts.iter().filter(|draft| changes_line(&draft.payload)).filter_map(|draft| draft.cook) {
+        for id in drafts
+            .iter()
+            .filter(|draft| changes_line(&draft.payload))
+            .filter_map(|draft| draft.cook)
+        {
             self.refresh_line(id)?;
         }
         Ok(())
@@ -140,7 +191,9 @@ impl Slowbend {
 fn owner(store: &Store, key: &EntryKey) -> Option<Owner> {
     let (entry, cook) = store.entry(key).ok()??;
     let kind = match &entry.body {
-        Body::Raw(raw) => Entry::head(raw).map(|head| head.kind.into_owned()).unwrap_or_default(),
+        Body::Raw(raw) => Entry::head(raw)
+            .map(|head| head.kind.into_owned())
+            .unwrap_or_default(),
         Body::Erased => String::new(),
     };
     Some(Owner { cook, kind })
@@ -156,8 +209,14 @@ fn new_lines(drafts: &[Draft]) -> Vec<CookLine> {
         Payload::CookStarted(fact) => Some((fact, draft.at)),
         _ => None,
     });
-    let by = crate::cook::fold::By { stamp: Stamp::default(), device: crate::ids::DeviceId(uuid::Uuid::nil()) };
-    begun.map(|(fact, at)| line_of(&crate::cook::Cook::started(fact.clone(), at, by))).into_iter().collect()
+    let by = crate::cook::fold::By {
+        stamp: Stamp::default(),
+        device: crate::ids::DeviceId(uuid::Uuid::nil()),
+    };
+    begun
+        .map(|(fact, at)| line_of(&crate::cook::Cook::started(fact.clone(), at, by)))
+        .into_iter()
+        .collect()
 }
 
 /// Whether the list of cooks may read differently after it.
@@ -186,7 +245,10 @@ impl Act {
             | Self::Note { cook, .. }
             | Self::AddDish { cook, .. }
             | Self::ReadyDish { cook, .. }
-            | Self::SetField { of: Subject::Cook(cook), .. } => Some(*cook),
+            | Self::SetField {
+                of: Subject::Cook(cook),
+                ..
+            } => Some(*cook),
             _ => None,
         }
     }
@@ -199,9 +261,21 @@ impl Act {
             | Self::Move { piece, .. }
             | Self::AnswerRub { piece, .. }
             | Self::Check { piece, .. }
-            | Self::SetField { of: Subject::Piece(piece), .. } => vec![*piece],
+            | Self::SetField {
+                of: Subject::Piece(piece),
+                ..
+            } => vec![*piece],
             Self::Join { pieces, .. } => pieces.clone(),
-            Self::Open { wetted, turned, glazed, .. } => [wetted, turned, glazed].into_iter().flatten().copied().collect(),
+            Self::Open {
+                wetted,
+                turned,
+                glazed,
+                ..
+            } => [wetted, turned, glazed]
+                .into_iter()
+                .flatten()
+                .copied()
+                .collect(),
             _ => vec![],
         }
     }

@@ -30,8 +30,12 @@ impl Slowbend {
     /// Looks at the clock; every verb does.
     pub(super) fn notice_clock(&mut self, moment: &Moment) {
         if let Some(by_ms) = self.clock.moved(moment) {
-            self.warnings.retain(|warning| !matches!(warning, Warning::ClockMoved { .. }));
-            self.warn(Warning::ClockMoved { by_ms, at: moment.utc_ms });
+            self.warnings
+                .retain(|warning| !matches!(warning, Warning::ClockMoved { .. }));
+            self.warn(Warning::ClockMoved {
+                by_ms,
+                at: moment.utc_ms,
+            });
         }
     }
 }
@@ -46,10 +50,17 @@ mod tests {
         let start = Moment::at(1_795_000_000_000, "America/Chicago");
         assert_eq!(watch.moved(&start), None);
         assert_eq!(watch.moved(&start.plus(3_600_000)), None);
-        let moved = Moment { utc_ms: start.utc_ms - 3_600_000, ..start.plus(60_000) };
+        let moved = Moment {
+            utc_ms: start.utc_ms - 3_600_000,
+            ..start.plus(60_000)
+        };
         assert_eq!(watch.moved(&moved), Some(-3_660_000));
         assert_eq!(watch.moved(&moved), None);
-        let restarted = Moment { boot_id: "next".into(), since_boot_ms: 5, ..start };
+        let restarted = Moment {
+            boot_id: "next".into(),
+            since_boot_ms: 5,
+            ..start
+        };
         assert_eq!(watch.moved(&restarted), None);
     }
 }

@@ -44,7 +44,8 @@ impl Slowbend {
         }
         if told.forked > 0 {
             let entries = self.store()?.forks()?;
-            self.warnings.retain(|warning| !matches!(warning, crate::cook::Warning::Forked { .. }));
+            self.warnings
+                .retain(|warning| !matches!(warning, crate::cook::Warning::Forked { .. }));
             self.warn(crate::cook::Warning::Forked { entries });
         }
         self.notice_stamp(moment);
@@ -56,9 +57,17 @@ impl Slowbend {
     ///
     /// # Errors
     /// The disk's trouble.
-    pub fn entries_after(&mut self, have: &[(LogId, DeviceId, i64)]) -> Result<Vec<Entry>, Trouble> {
-        let have: BTreeMap<(LogId, DeviceId), i64> = have.iter().map(|(log, device, n)| ((*log, *device), *n)).collect();
-        Ok(self.store()?.entries_after(|log, device| have.get(&(log, device)).copied().unwrap_or(0))?)
+    pub fn entries_after(
+        &mut self,
+        have: &[(LogId, DeviceId, i64)],
+    ) -> Result<Vec<Entry>, Trouble> {
+        let have: BTreeMap<(LogId, DeviceId), i64> = have
+            .iter()
+            .map(|(log, device, n)| ((*log, *device), *n))
+            .collect();
+        Ok(self
+            .store()?
+            .entries_after(|log, device| have.get(&(log, device)).copied().unwrap_or(0))?)
     }
 
     /// Writes in the crew's log from now on; what was written before stays where it is, and counts.
@@ -68,7 +77,11 @@ impl Slowbend {
     pub fn join_crew(&mut self, log: LogId, moment: &Moment) -> Result<(), Trouble> {
         self.store()?.set_log(log)?;
         self.next_n = self.store()?.next_n()?;
-        let draft = Draft { cook: None, at: moment.utc_ms, payload: Payload::CrewJoined(CrewJoined {}) };
+        let draft = Draft {
+            cook: None,
+            at: moment.utc_ms,
+            payload: Payload::CrewJoined(CrewJoined {}),
+        };
         let stamp = self.stamp.tick(moment.utc_ms);
         Ok(self.write(&[draft], &[stamp], None, &[])?)
     }
@@ -82,14 +95,20 @@ impl Slowbend {
         let lines = entries.iter().map(line);
         let text = std::iter::once(EXPORT_HEADER.to_owned()).chain(lines);
         for line in text {
-            writeln!(sink, "{line}").map_err(|error| Trouble::from(crate::store::StoreTrouble::from(error)))?;
+            writeln!(sink, "{line}")
+                .map_err(|error| Trouble::from(crate::store::StoreTrouble::from(error)))?;
         }
         Ok(entries.len() as u64)
     }
 
     /// Lets past cooks go that absorbing loaded.
     fn drop_past(&mut self) {
-        let past: Vec<_> = self.cooks.values().filter(|cook| !cook.is_open()).map(|cook| cook.id).collect();
+        let past: Vec<_> = self
+            .cooks
+            .values()
+            .filter(|cook| !cook.is_open())
+            .map(|cook| cook.id)
+            .collect();
         for id in past {
             self.let_go(id);
         }
@@ -101,6 +120,10 @@ fn line(entry: &Entry) -> String {
         Body::Raw(raw) => Some(String::from_utf8_lossy(raw).into_owned()),
         Body::Erased => None,
     };
-    serde_json::to_string(&ExportLine { key: entry.key, stamp: entry.stamp, entry: text })
-        .expect("a line is a plain record, which JSON always takes")
+    serde_json::to_string(&ExportLine {
+        key: entry.key,
+        stamp: entry.stamp,
+        entry: text,
+    })
+    .expect("a line is a plain record, which JSON always takes")
 }

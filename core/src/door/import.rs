@@ -21,7 +21,8 @@ struct Gathered(Vec<ChunkRow>);
 impl Sink for Gathered {
     type Error = std::convert::Infallible;
     fn chunk(&mut self, series: &SeriesId, chunk: Encoded) -> Result<(), Self::Error> {
-        self.0.push(chunk_row(series.source(), series.sensor(), chunk));
+        self.0
+            .push(chunk_row(series.source(), series.sensor(), chunk));
         Ok(())
     }
 }
@@ -44,13 +45,20 @@ impl Slowbend {
             Stopped::File(fault) => Trouble::from(Refused::new(fault.reason())),
             Stopped::Sink(never) => match never {},
         })?;
-        let drafts: Vec<Draft> = gathered.0.iter().map(|row| announce(cook, row, moment)).collect();
+        let drafts: Vec<Draft> = gathered
+            .0
+            .iter()
+            .map(|row| announce(cook, row, moment))
+            .collect();
         let next = |last: &Stamp| Some(last.tick(moment.utc_ms));
-        let stamps: Vec<Stamp> = std::iter::successors(next(&self.stamp), next).take(drafts.len()).collect();
+        let stamps: Vec<Stamp> = std::iter::successors(next(&self.stamp), next)
+            .take(drafts.len())
+            .collect();
         self.write(&drafts, &stamps, None, &gathered.0)?;
         for row in gathered.0.iter().rev().take(64) {
             for reading in chunk::decode(&row.bytes).unwrap_or_default() {
-                self.tails.take(&row.source, &row.sensor, reading.at, reading.temp);
+                self.tails
+                    .take(&row.source, &row.sensor, reading.at, reading.temp);
             }
         }
         Ok(report)

@@ -22,7 +22,10 @@ impl Slowbend {
             crew: &self.crew,
             cooks: &self.cooks,
             tails: &self.tails,
-            device: self.store.as_ref().map_or(DeviceId(uuid::Uuid::nil()), |store| store.device),
+            device: self
+                .store
+                .as_ref()
+                .map_or(DeviceId(uuid::Uuid::nil()), |store| store.device),
             warnings: &self.warnings,
         }
     }
@@ -32,13 +35,19 @@ impl Slowbend {
         match group {
             Group::Crew => {
                 let cached = self.store()?.cached::<(Crew, Option<Order>)>(group)?;
-                let (crew, mark) = self.caught_up(group, cached, |entries| Some(fold::crew(entries)), apply_crew)?;
+                let (crew, mark) = self.caught_up(
+                    group,
+                    cached,
+                    |entries| Some(fold::crew(entries)),
+                    apply_crew,
+                )?;
                 self.crew = crew.unwrap_or_default();
                 self.marks.insert(group, mark);
             }
             Group::Cook(id) => {
                 let cached = self.store()?.cached::<(Cook, Option<Order>)>(group)?;
-                let (cook, mark) = self.caught_up(group, cached, |entries| fold::cook(id, entries), apply_cook)?;
+                let (cook, mark) =
+                    self.caught_up(group, cached, |entries| fold::cook(id, entries), apply_cook)?;
                 self.marks.insert(group, mark);
                 match cook {
                     Some(cook) => self.cooks.insert(id, cook),
@@ -65,18 +74,37 @@ impl Slowbend {
             if follows && !known.iter().any(fold::Known::is_void) {
                 known.iter().for_each(|one| apply(&mut state, one));
                 let last = known.last().map(fold::Known::order).or(last);
-                return Ok((Some(state), Mark { last, seq, since_cached: known.len() as i64 }));
+                return Ok((
+                    Some(state),
+                    Mark {
+                        last,
+                        seq,
+                        since_cached: known.len() as i64,
+                    },
+                ));
             }
         }
         let (entries, seq) = store.entries_of(group, 0)?;
         let mut known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
         let state = fold(&mut known);
         let last = known.last().map(fold::Known::order);
-        Ok((state, Mark { last, seq, since_cached: known.len() as i64 }))
+        Ok((
+            state,
+            Mark {
+                last,
+                seq,
+                since_cached: known.len() as i64,
+            },
+        ))
     }
 
     /// Folds entries that were just recorded in a group, the last of them with arrival number `seq`.
-    pub(super) fn follow(&mut self, group: Group, entries: &[Entry], seq: i64) -> Result<(), Trouble> {
+    pub(super) fn follow(
+        &mut self,
+        group: Group,
+        entries: &[Entry],
+        seq: i64,
+    ) -> Result<(), Trouble> {
         let known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
         let mark = self.marks.get(&group).copied().unwrap_or_default();
         let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
@@ -95,7 +123,14 @@ impl Slowbend {
         }
         let last = known.last().map(fold::Known::order).or(mark.last);
         let since_cached = mark.since_cached + known.len() as i64;
-        self.marks.insert(group, Mark { last, seq, since_cached });
+        self.marks.insert(
+            group,
+            Mark {
+                last,
+                seq,
+                since_cached,
+            },
+        );
         Ok(())
     }
 

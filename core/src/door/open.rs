@@ -6,7 +6,7 @@ use crate::{
     error::Trouble,
     ids::{DeviceId, LogId, Names},
     log::Stamp,
-    moment::{Moment, HOUR},
+    moment::{HOUR, Moment},
     readings::Tails,
     store::{Group, Opened, Store},
 };
@@ -46,7 +46,11 @@ impl Slowbend {
 
     fn take_store(&mut self, opened: Opened) -> Result<(), Trouble> {
         if let Some((file, entries)) = opened.set_aside {
-            let file = file.file_name().unwrap_or_default().to_string_lossy().into_owned();
+            let file = file
+                .file_name()
+                .unwrap_or_default()
+                .to_string_lossy()
+                .into_owned();
             self.warn(Warning::SetAside { file, entries });
         }
         if opened.cloned {
@@ -54,7 +58,12 @@ impl Slowbend {
         }
         let store = opened.store;
         self.next_n = store.next_n()?;
-        self.stamp = store.heads()?.iter().map(|(.., stamp)| *stamp).max().unwrap_or_default();
+        self.stamp = store
+            .heads()?
+            .iter()
+            .map(|(.., stamp)| *stamp)
+            .max()
+            .unwrap_or_default();
         let forks = store.forks()?;
         if forks > 0 {
             self.warn(Warning::Forked { entries: forks });
@@ -111,10 +120,17 @@ impl Slowbend {
         if self.stamp.wall_ms() <= moment.utc_ms + ODD_CLOCK_MS {
             return;
         }
-        let heads = self.store.as_ref().and_then(|store| store.heads().ok()).unwrap_or_default();
+        let heads = self
+            .store
+            .as_ref()
+            .and_then(|store| store.heads().ok())
+            .unwrap_or_default();
         for (_, device, _, stamp) in heads {
             if stamp.wall_ms() > moment.utc_ms + ODD_CLOCK_MS && stamp == self.stamp {
-                self.warn(Warning::OddClock { device, stamp_ms: stamp.wall_ms() });
+                self.warn(Warning::OddClock {
+                    device,
+                    stamp_ms: stamp.wall_ms(),
+                });
             }
         }
     }

@@ -56,7 +56,8 @@ impl Slowbend {
         self.notice_clock(moment);
         sound(batch, moment)?;
         for reading in batch {
-            self.tails.take(&reading.source, &reading.sensor, reading.at, reading.temp);
+            self.tails
+                .take(&reading.source, &reading.sensor, reading.at, reading.temp);
             self.pending.rows.push(TailReading {
                 source: reading.source.clone(),
                 sensor: reading.sensor.clone(),
@@ -93,9 +94,14 @@ impl Slowbend {
     /// Fills the tails from what is on disk: unsealed readings, and the chunks of the series that open cooks have.
     pub(super) fn load_tails(&mut self) -> Result<(), Trouble> {
         for row in self.store()?.live()? {
-            self.tails.take(&row.source, &row.sensor, row.at, Mk(row.temp));
+            self.tails
+                .take(&row.source, &row.sensor, row.at, Mk(row.temp));
         }
-        let series: Vec<(String, String)> = self.known().open_cooks().flat_map(|c| c.probes.keys().cloned()).collect();
+        let series: Vec<(String, String)> = self
+            .known()
+            .open_cooks()
+            .flat_map(|c| c.probes.keys().cloned())
+            .collect();
         for (source, sensor) in series {
             for row in self.store()?.last_chunks(&source, &sensor)? {
                 for reading in chunk::decode(&row.bytes).unwrap_or_default() {
@@ -110,11 +116,25 @@ impl Slowbend {
     pub(super) fn seal_one(&mut self, moment: &Moment) -> Result<bool, Trouble> {
         let rows = self.store()?.live()?;
         let mut runs = rows.chunk_by(|a, b| a.source == b.source && a.sensor == b.sensor);
-        let Some(run) = runs.find(|run| is_full(run)) else { return Ok(false) };
-        let readings: Vec<Reading> = run.iter().map(|row| Reading { at: row.at, temp: Mk(row.temp) }).collect();
+        let Some(run) = runs.find(|run| is_full(run)) else {
+            return Ok(false);
+        };
+        let readings: Vec<Reading> = run
+            .iter()
+            .map(|row| Reading {
+                at: row.at,
+                temp: Mk(row.temp),
+            })
+            .collect();
         let (source, sensor) = (run[0].source.clone(), run[0].sensor.clone());
-        let Some(encoded) = Encoded::of(&readings) else { return Ok(false) };
-        let cook = self.known().cooks.values().find(|c| c.probes.contains_key(&(source.clone(), sensor.clone())));
+        let Some(encoded) = Encoded::of(&readings) else {
+            return Ok(false);
+        };
+        let cook = self
+            .known()
+            .cooks
+            .values()
+            .find(|c| c.probes.contains_key(&(source.clone(), sensor.clone())));
         let cook = cook.map(|cook| cook.id);
         let row = chunk_row(&source, &sensor, encoded);
         let draft = announce(cook, &row, moment);
@@ -153,23 +173,36 @@ pub(super) fn announce(cook: Option<crate::ids::CookId>, row: &ChunkRow, moment:
         count: row.count,
         hash,
     };
-    Draft { cook, at: moment.utc_ms, payload: saved.into() }
+    Draft {
+        cook,
+        at: moment.utc_ms,
+        payload: saved.into(),
+    }
 }
 
 fn sound(batch: &[SensorReading], moment: &Moment) -> Result<(), Refused> {
     let refuse = |reason: String| Err(Refused { reason });
     if batch.len() > BATCH_MAX {
-        return refuse(format!("send at most {BATCH_MAX} readings at once, not {}", batch.len()));
+        return refuse(format!(
+            "send at most {BATCH_MAX} readings at once, not {}",
+            batch.len()
+        ));
     }
     for reading in batch {
         if let Err(bad) = SeriesId::new(&reading.source, &reading.sensor) {
             return refuse(bad.to_string());
         }
         if !SHOWN.contains(&reading.temp.0) {
-            return refuse(format!("{} mK is nothing a probe shows: −60 to 800 °C; check the probe", reading.temp.0));
+            return refuse(format!(
+                "{} mK is nothing a probe shows: −60 to 800 °C; check the probe",
+                reading.temp.0
+            ));
         }
         if reading.at > moment.utc_ms + 10 * MINUTE || reading.at < 946_684_800_000 {
-            return refuse("a reading's time is ahead of this device's clock, or before 2000: set both clocks".into());
+            return refuse(
+                "a reading's time is ahead of this device's clock, or before 2000: set both clocks"
+                    .into(),
+            );
         }
     }
     Ok(())

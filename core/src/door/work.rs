@@ -1,11 +1,7 @@
 //! The slow part, in bounded steps, for the shell's background executor.
 
 use super::Slowbend;
-use crate::{
-    error::Trouble,
-    moment::Moment,
-    store::Group,
-};
+use crate::{error::Trouble, moment::Moment, store::Group};
 
 /// A group is cached again after so many entries.
 const CACHE_EVERY: i64 = 32;
@@ -36,8 +32,13 @@ impl Slowbend {
     }
 
     fn cache_one(&mut self) -> Result<bool, Trouble> {
-        let stale = self.marks.iter().find(|(_, mark)| mark.since_cached >= CACHE_EVERY);
-        let Some((&group, &mark)) = stale else { return Ok(false) };
+        let stale = self
+            .marks
+            .iter()
+            .find(|(_, mark)| mark.since_cached >= CACHE_EVERY);
+        let Some((&group, &mark)) = stale else {
+            return Ok(false);
+        };
         let store = self.store.as_ref().expect("work opened it");
         match group {
             Group::Crew => store.put_cached(group, mark.seq, &(&self.crew, mark.last))?,

@@ -93,7 +93,11 @@ impl Store {
 
     /// How many sealed readings there are.
     pub fn sealed_count(&self) -> Result<i64> {
-        Ok(self.conn.query_row("SELECT coalesce(sum(count), 0) FROM chunks", [], |row| row.get(0))?)
+        Ok(self
+            .conn
+            .query_row("SELECT coalesce(sum(count), 0) FROM chunks", [], |row| {
+                row.get(0)
+            })?)
     }
 }
 

@@ -1,6 +1,6 @@
 //! What a database can do to us, by what can be done about it.
 
-use crate::error::Trouble;
+use crate::{error::Trouble, words::key};
 use rusqlite::ErrorCode;
 
 /// Why the store could not do as told.
@@ -41,12 +41,12 @@ impl StoreTrouble {
     /// The key of the sentence in the words of the screens.
     pub fn key(&self) -> &'static str {
         match self {
-            Self::InUse => "store-in-use",
-            Self::Newer { .. } => "store-newer",
-            Self::ReadOnly => "store-read-only",
-            Self::Full => "store-full",
-            Self::Damaged => "store-damaged",
-            Self::Other(_) => "store-other",
+            Self::InUse => key("store-in-use"),
+            Self::Newer { .. } => key("store-newer"),
+            Self::ReadOnly => key("store-read-only"),
+            Self::Full => key("store-full"),
+            Self::Damaged => key("store-damaged"),
+            Self::Other(_) => key("store-other"),
         }
     }
 }

@@ -21,7 +21,7 @@ macro_rules! subjects {
 }
 
 subjects!(
-    "acts", "alarms", "cadence", "checks", "common", "cuts", "errors", "pits", "readings",
+    "acts", "alarms", "cadence", "checks", "common", "cuts", "door", "errors", "pits", "readings",
     "safety", "screens", "times", "units",
 );
 
