@@ -7,8 +7,11 @@
 //! Law: one set of readings has one spelling, so the BLAKE3 of the bytes names the readings:
 //! `decode(encode(r)) = settle(r)`, and bytes that decode encode to themselves.
 
-use super::{series::Reading, settle, varint};
-use crate::units::Mk;
+use super::{series::Reading, settle, told::Told, varint};
+use crate::{
+    units::Mk,
+    words::{Words, key},
+};
 use std::{borrow::Cow, fmt};
 
 /// First byte of every chunk.
@@ -96,21 +99,34 @@ pub fn decode(bytes: &[u8]) -> Result<Vec<Reading>, BadChunk> {
 
 /// Bytes that are no chunk.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{}", self.reason())]
 pub enum BadChunk {
     /// Written by a later version.
-    #[error(
-        "These readings were written by a newer Slowbend (format {version}). Update to read them."
-    )]
     Version {
         /// The first byte.
         version: u8,
     },
     /// Fewer bytes than its count asks for.
-    #[error("These readings are cut short. Fetch them again from the device that has them.")]
     CutShort,
     /// Times that do not rise, a number misspelt, or bytes left over.
-    #[error("These readings are damaged. Fetch them again from the device that has them.")]
     Malformed,
+}
+
+impl Told for BadChunk {
+    fn key(&self) -> &'static str {
+        match self {
+            Self::Version { .. } => key("readings-stored-newer"),
+            Self::CutShort => key("readings-stored-short"),
+            Self::Malformed => key("readings-stored-damaged"),
+        }
+    }
+
+    fn args(&self, _: &Words<'_>) -> Vec<(&'static str, String)> {
+        match self {
+            Self::Version { version } => vec![("version", version.to_string())],
+            Self::CutShort | Self::Malformed => vec![],
+        }
+    }
 }
 
 fn settled(readings: &[Reading]) -> Cow<'_, [Reading]> {

@@ -15,6 +15,10 @@ const BLOCK: usize = 64 * 1024;
 /// Longest row, bytes.
 const ROW_MAX: usize = 64 * 1024;
 
+/// Most lines that the quoted text of one row spans; more is a quote that a later one closes by accident.
+/// Common practice, no source.
+const ROW_LINES_MAX: u64 = 50;
+
 /// Rows of one file.
 pub struct Rows<R> {
     reader: R,
@@ -115,7 +119,8 @@ impl<R: Read> Rows<R> {
             }
         }
         let open_quote = self.to == 0 && self.lines.odd_quotes;
-        if open_quote && self.lines.line > self.lines.begun {
+        let spans = self.lines.line - self.lines.begun;
+        if spans > ROW_LINES_MAX || (open_quote && spans > 0) {
             return Err(FileFault::NeverEnds {
                 line: self.lines.begun,
             });

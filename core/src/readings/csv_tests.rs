@@ -56,6 +56,11 @@ fn a_quote_that_never_closes_is_told() {
         rows_of(swallowed.as_bytes(), Delimiter::Comma),
         Err(FileFault::NeverEnds { line: 2 })
     );
+    let by_accident = format!("a,b\n1,\"2\n{}1,\"2\n", "3,4\n".repeat(60));
+    assert_eq!(
+        rows_of(by_accident.as_bytes(), Delimiter::Comma),
+        Err(FileFault::NeverEnds { line: 2 })
+    );
     let huge = format!("a,b\n1,\"2\n{}", "3,4\n".repeat(40_000));
     assert_eq!(
         rows_of(huge.as_bytes(), Delimiter::Comma),

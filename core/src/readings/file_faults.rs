@@ -1,6 +1,7 @@
 //! Why a whole file was not taken. When one of these comes back, nothing of the file counts.
 
-use super::{report::Report, told::Told};
+use super::{report::Report, series::BadSeriesName, told::Told};
+use crate::words::{Words, key};
 use serde::{Deserialize, Serialize};
 
 /// What is wrong with a file or with the plan for it.
@@ -34,12 +35,30 @@ pub enum FileFault {
         /// As given.
         zone: String,
     },
-    /// A plan that cannot be followed.
+    /// A plan that reads one column as two things.
     #[error("{}", self.reason())]
-    BadPlan {
-        /// Which part, in English.
-        part: String,
+    ColumnTwice {
+        /// From 0.
+        column: u32,
     },
+    /// A plan for a column that no file has.
+    #[error("{}", self.reason())]
+    ColumnFar {
+        /// From 0.
+        column: u32,
+    },
+    /// A plan without a temperature.
+    #[error("{}", self.reason())]
+    NoTemperature,
+    /// A plan with two sensors of one name.
+    #[error("{}", self.reason())]
+    NamesAlike {
+        /// The name.
+        name: String,
+    },
+    /// A plan whose source or sensor has no usable name.
+    #[error("{}", self.reason())]
+    BadName(BadSeriesName),
     /// Every row was refused or empty.
     #[error("{}", self.reason())]
     NothingTaken {
@@ -51,54 +70,33 @@ pub enum FileFault {
 impl Told for FileFault {
     fn key(&self) -> &'static str {
         match self {
-            Self::Empty => "readings-file-empty",
-            Self::NotText => "readings-file-not-text",
-            Self::NeverEnds { .. } => "readings-file-never-ends",
-            Self::Unreadable { .. } => "readings-file-unreadable",
-            Self::NoReadings => "readings-file-no-readings",
-            Self::UnknownZone { .. } => "readings-file-unknown-zone",
-            Self::BadPlan { .. } => "readings-file-bad-plan",
-            Self::NothingTaken { .. } => "readings-file-nothing-taken",
+            Self::Empty => key("readings-file-empty"),
+            Self::NotText => key("readings-file-not-text"),
+            Self::NeverEnds { .. } => key("readings-file-never-ends"),
+            Self::Unreadable { .. } => key("readings-file-unreadable"),
+            Self::NoReadings => key("readings-file-no-readings"),
+            Self::UnknownZone { .. } => key("readings-file-unknown-zone"),
+            Self::NothingTaken { .. } => key("readings-file-nothing-taken"),
+            Self::ColumnTwice { .. } => key("readings-column-twice"),
+            Self::ColumnFar { .. } => key("readings-column-far"),
+            Self::NoTemperature => key("readings-column-none"),
+            Self::NamesAlike { .. } => key("readings-names-alike"),
+            Self::BadName(bad) => bad.key(),
         }
     }
 
-    fn args(&self) -> Vec<(&'static str, String)> {
+    fn args(&self, say: &Words<'_>) -> Vec<(&'static str, String)> {
         match self {
-            Self::Empty | Self::NotText | Self::NoReadings => vec![],
+            Self::Empty | Self::NotText | Self::NoReadings | Self::NoTemperature => vec![],
             Self::NeverEnds { line } => vec![("line", line.to_string())],
             Self::Unreadable { said } => vec![("said", said.clone())],
             Self::UnknownZone { zone } => vec![("zone", zone.clone())],
-            Self::BadPlan { part } => vec![("part", part.clone())],
-            Self::NothingTaken { report } => vec![
-                ("rows", report.rows.to_string()),
-                ("first", report.first_reason()),
-            ],
-        }
-    }
-
-    fn reason(&self) -> String {
-        match self {
-            Self::Empty => "This file has no rows. Save it again from the instrument and choose it anew.".into(),
-            Self::NotText => {
-                "This is no CSV file in plain text. Open it in a spreadsheet and save it as “CSV UTF-8”.".into()
+            Self::NothingTaken { report } => vec![("first", report.first_said(say))],
+            Self::ColumnTwice { column } | Self::ColumnFar { column } => {
+                vec![("column", (u64::from(*column) + 1).to_string())]
             }
-            Self::NeverEnds { line } => format!(
-                "What begins on line {line} never ends; most likely a quote is opened and not closed. \
-                 Close it and import the file again. Nothing was taken."
-            ),
-            Self::Unreadable { said } => {
-                format!("The file could not be read to its end ({said}). Copy it again and retry. Nothing was taken.")
-            }
-            Self::NoReadings => "No row of this file has both a time and a temperature. \
-                 Export it with a column for each, or tell which columns they are."
-                .into(),
-            Self::UnknownZone { zone } => {
-                format!("“{zone}” is no time zone. Give one such as America/Chicago.")
-            }
-            Self::BadPlan { part } => format!("The columns cannot be read as told: {part}. Choose them again."),
-            Self::NothingTaken { report } => {
-                format!("None of the {} rows could be taken. {}", report.rows, report.first_reason())
-            }
+            Self::NamesAlike { name } => vec![("name", name.clone())],
+            Self::BadName(bad) => bad.args(say),
         }
     }
 }

@@ -13,9 +13,14 @@ use super::{
     report::{Jump, Report},
     series::{Reading, SeriesId},
     times,
+    told::Told,
     zones::ZoneClock,
 };
-use crate::{moment::SECOND, units::Mk};
+use crate::{
+    moment::SECOND,
+    units::Mk,
+    words::{Words, key},
+};
 use std::io::Read;
 
 /// Neighbors closer than this may jump, ms. Common practice, no source.
@@ -33,15 +38,28 @@ pub trait Sink {
 
 /// Why an import stopped. Nothing of the file counts.
 #[derive(Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{}", self.reason())]
 pub enum Stopped<E> {
     /// The file or the plan.
-    #[error(transparent)]
     File(#[from] FileFault),
     /// The sink.
-    #[error(
-        "The readings could not be kept. Free some space and import the file again. Nothing was taken."
-    )]
     Sink(E),
+}
+
+impl<E> Told for Stopped<E> {
+    fn key(&self) -> &'static str {
+        match self {
+            Self::File(fault) => fault.key(),
+            Self::Sink(_) => key("readings-not-kept"),
+        }
+    }
+
+    fn args(&self, say: &Words<'_>) -> Vec<(&'static str, String)> {
+        match self {
+            Self::File(fault) => fault.args(say),
+            Self::Sink(_) => vec![],
+        }
+    }
 }
 
 /// Imports a file: every reading goes to the sink or is counted in the report with the reason.

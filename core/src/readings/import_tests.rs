@@ -122,21 +122,21 @@ fn each_refusal_says_its_line_and_what_to_do() {
     };
     let (report, kept) = run(text, &plan).unwrap();
     let told: Vec<String> = report.first_refusals.iter().map(Told::reason).collect();
-    let range = "is outside −60 °C to 800 °C (−76 °F to 1,472 °F). Check the probe, or the unit of the column.";
+    let range = "is outside −76 °F to 1,472 °F (−60 °C to 800 °C). Check the thermometer, or the unit of the column.";
     let years = "is outside the years 2000 to 2100. Set the instrument's clock, or tell how its times are written.";
     assert_eq!(
         told,
         [
-            format!("Line 3: grate: 9000 °F {range}"),
+            format!("Line 3, grate: 9000 °F {range}"),
             "Line 4: “soon” is no time of the kind this file has. Correct it or leave it out.".into(),
             "Line 5: “2026-02-30 05:00” does not exist on any calendar or clock. Does the day come before the month?".into(),
             format!("Line 6: “1970-01-01 00:00” {years}"),
             format!("Line 7: “2200-01-01 00:00” {years}"),
-            "Line 8: grate: “hot” is no number. Correct it or leave it empty.".into(),
+            "Line 8, grate: “hot” is no number. Correct it or leave it empty.".into(),
             "Line 9 has no time. Give it one or leave it out.".into(),
             "Line 10 has fewer columns than the others. Complete the row or leave it out.".into(),
-            format!("Line 11: grate: -80 °F {range}"),
-            format!("Line 12: grate: 801 °C {range}"),
+            format!("Line 11, grate: -80 °F {range}"),
+            format!("Line 12, grate: 801 °C {range}"),
         ]
     );
     assert_eq!((report.rows, report.taken, report.refused), (14, 2, 12));
@@ -209,12 +209,12 @@ fn a_file_that_is_wholly_wrong_says_what_to_do() {
         (
             "time,pit\n2026-06-13 05:00,\n",
             plan(),
-            "None of the 1 rows could be taken. Every temperature is empty: choose",
+            "No row of this file could be taken. Every temperature is empty. Choose",
         ),
         (
             "time,pit\n13/06/2026 05:00,225\n",
             plan(),
-            "None of the 1 rows could be taken. Line 2: “13/06/2026 05:00” is no time",
+            "No row of this file could be taken. Line 2: “13/06/2026 05:00” is no time",
         ),
         (
             "time,pit\n\"2026-06-13 05:00,225\n2026-06-13 05:01,225\n",
@@ -229,12 +229,12 @@ fn a_file_that_is_wholly_wrong_says_what_to_do() {
         (
             "time,pit\n2026-06-13 05:00,225\n",
             no_temps,
-            "no column of temperatures is chosen. Choose them again",
+            "No column of temperatures is chosen. Choose at least one.",
         ),
         (
             "time,pit\n2026-06-13 05:00,225\n",
             twice,
-            "column 1 is used twice. Choose them again",
+            "Column 1 is chosen twice. Choose each column once.",
         ),
     ] {
         let told = fault(text, &plan);

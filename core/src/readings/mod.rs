@@ -38,3 +38,6 @@ pub use report::Report;
 pub use series::{Reading, SeriesId};
 pub use tails::Tails;
 pub use told::Told;
+
+#[cfg(test)]
+mod story_tests;

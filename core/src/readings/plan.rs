@@ -83,10 +83,11 @@ impl ImportPlan {
         self.check_columns()?;
         let mut names: Vec<SeriesId> = Vec::new();
         for temp in &self.temp_columns {
-            let name = SeriesId::new(&self.source, &temp.sensor)
-                .map_err(|error| bad(error.to_string()))?;
+            let name = SeriesId::new(&self.source, &temp.sensor).map_err(FileFault::BadName)?;
             if names.contains(&name) {
-                return Err(bad(format!("two columns are named “{}”", temp.sensor)));
+                return Err(FileFault::NamesAlike {
+                    name: temp.sensor.clone(),
+                });
             }
             names.push(name);
         }
@@ -101,19 +102,12 @@ impl ImportPlan {
             .chain(temps)
             .find(|column| !seen.insert(*column));
         match (twice, self.temp_columns.is_empty(), seen.last()) {
-            (Some(column), ..) => Err(bad(format!(
-                "column {} is used twice",
-                u64::from(column) + 1
-            ))),
-            (_, true, _) => Err(bad("no column of temperatures is chosen".into())),
-            (.., Some(&last)) if last as usize >= COLUMNS_MAX => {
-                Err(bad(format!("no file has a column {last}")))
+            (Some(column), ..) => Err(FileFault::ColumnTwice { column }),
+            (_, true, _) => Err(FileFault::NoTemperature),
+            (.., Some(&column)) if column as usize >= COLUMNS_MAX => {
+                Err(FileFault::ColumnFar { column })
             }
             _ => Ok(()),
         }
     }
-}
-
-fn bad(part: String) -> FileFault {
-    FileFault::BadPlan { part }
 }

@@ -6,6 +6,7 @@ use super::{
     times::{ElapsedUnit, TimeFormat},
     told::Told,
 };
+use crate::words::{Words, key};
 use serde::{Deserialize, Serialize};
 
 /// What is known beside the file. Whatever is given here is not guessed.
@@ -84,16 +85,16 @@ pub enum Question {
 impl Told for Question {
     fn key(&self) -> &'static str {
         match self {
-            Self::WhichTime { .. } => "readings-ask-time",
-            Self::WhichTemperatures { .. } => "readings-ask-temperatures",
-            Self::WhichUnit { .. } => "readings-ask-unit",
-            Self::DayOrMonthFirst { .. } => "readings-ask-day-first",
-            Self::WhenStarted { .. } => "readings-ask-start",
-            Self::SecondsOrMinutes { .. } => "readings-ask-seconds",
+            Self::WhichTime { .. } => key("readings-ask-time"),
+            Self::WhichTemperatures { .. } => key("readings-ask-temperatures"),
+            Self::WhichUnit { .. } => key("readings-ask-unit"),
+            Self::DayOrMonthFirst { .. } => key("readings-ask-day-first"),
+            Self::WhenStarted { .. } => key("readings-ask-start"),
+            Self::SecondsOrMinutes { .. } => key("readings-ask-seconds"),
         }
     }
 
-    fn args(&self) -> Vec<(&'static str, String)> {
+    fn args(&self, _: &Words<'_>) -> Vec<(&'static str, String)> {
         match self {
             Self::WhichTime { columns } | Self::WhichTemperatures { columns } => {
                 vec![("columns", listed(columns))]
@@ -105,29 +106,6 @@ impl Told for Question {
             | Self::WhenStarted { example }
             | Self::SecondsOrMinutes { example } => {
                 vec![("example", example.clone())]
-            }
-        }
-    }
-
-    fn reason(&self) -> String {
-        match self {
-            Self::WhichTime { columns } => {
-                format!("Which column is the time: {}?", listed(columns))
-            }
-            Self::WhichTemperatures { columns } => {
-                format!("Which columns are temperatures: {}?", listed(columns))
-            }
-            Self::WhichUnit { column, example } => {
-                format!("Is “{column}” in °F or °C? It begins with {example}.")
-            }
-            Self::DayOrMonthFirst { example } => {
-                format!("In “{example}”, does the month come first, or the day?")
-            }
-            Self::WhenStarted { example } => {
-                format!("The times count from a start (“{example}”). When was that?")
-            }
-            Self::SecondsOrMinutes { example } => {
-                format!("Are times such as “{example}” seconds or minutes?")
             }
         }
     }

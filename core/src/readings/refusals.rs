@@ -1,6 +1,7 @@
 //! Why one row or one cell of a file was not taken, in a sentence that says what to do.
 
 use super::told::Told;
+use crate::words::{Words, key};
 use serde::{Deserialize, Serialize};
 
 /// The coldest temperature taken, millikelvin: −60 °C. No freezer or winter a cook stands in is colder. Common practice,
@@ -71,60 +72,25 @@ impl Refused {
 impl Told for Refused {
     fn key(&self) -> &'static str {
         match self.fault {
-            Fault::FewColumns => "readings-few-columns",
-            Fault::OpenQuote => "readings-open-quote",
-            Fault::NoTime => "readings-no-time",
-            Fault::NotATime => "readings-not-a-time",
-            Fault::NoSuchTime => "readings-no-such-time",
-            Fault::Year => "readings-year",
-            Fault::Future => "readings-future",
-            Fault::NotANumber => "readings-not-a-number",
-            Fault::Absurd => "readings-absurd",
+            Fault::FewColumns => key("readings-few-columns"),
+            Fault::OpenQuote => key("readings-open-quote"),
+            Fault::NoTime => key("readings-no-time"),
+            Fault::NotATime => key("readings-not-a-time"),
+            Fault::NoSuchTime => key("readings-no-such-time"),
+            Fault::Year => key("readings-year"),
+            Fault::Future => key("readings-future"),
+            Fault::NotANumber => key("readings-not-a-number"),
+            Fault::Absurd => key("readings-absurd"),
         }
     }
 
-    fn args(&self) -> Vec<(&'static str, String)> {
+    fn args(&self, _: &Words<'_>) -> Vec<(&'static str, String)> {
         let sensor = self.sensor.clone().unwrap_or_default();
         vec![
             ("line", self.line.to_string()),
             ("cell", self.cell.clone()),
             ("sensor", sensor),
         ]
-    }
-
-    fn reason(&self) -> String {
-        let (line, cell) = (self.line, &self.cell);
-        let sensor = self.sensor.as_deref().unwrap_or("a temperature");
-        let what = match self.fault {
-            Fault::FewColumns => {
-                " has fewer columns than the others. Complete the row or leave it out.".into()
-            }
-            Fault::OpenQuote => {
-                " opens a quote that nothing closes. Close it or leave the row out.".into()
-            }
-            Fault::NoTime => " has no time. Give it one or leave it out.".into(),
-            Fault::NotATime => format!(
-                ": “{cell}” is no time of the kind this file has. Correct it or leave it out."
-            ),
-            Fault::NoSuchTime => {
-                format!(
-                    ": “{cell}” does not exist on any calendar or clock. Does the day come before the month?"
-                )
-            }
-            Fault::Year => format!(
-                ": “{cell}” is outside the years 2000 to 2100. Set the instrument's clock, or tell how its times are written."
-            ),
-            Fault::Future => format!(
-                ": “{cell}” is still to come. Check the instrument's clock and the time zone."
-            ),
-            Fault::NotANumber => {
-                format!(": {sensor}: “{cell}” is no number. Correct it or leave it empty.")
-            }
-            Fault::Absurd => format!(
-                ": {sensor}: {cell} is outside −60 °C to 800 °C (−76 °F to 1,472 °F). Check the probe, or the unit of the column."
-            ),
-        };
-        format!("Line {line}{what}")
     }
 }
 

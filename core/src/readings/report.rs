@@ -5,6 +5,7 @@ use super::{
     series::Reading,
     told::Told,
 };
+use crate::words::Words;
 use serde::{Deserialize, Serialize};
 
 /// How many refusals and jumps are told one by one; the rest are counted.
@@ -52,10 +53,10 @@ pub struct Jump {
 
 impl Report {
     /// The first refusal's sentence, or what an import of empty cells has to say.
-    pub fn first_reason(&self) -> String {
+    pub fn first_said(&self, say: &Words<'_>) -> String {
         match self.first_refusals.first() {
-            Some(refused) => refused.reason(),
-            None => "Every temperature is empty: choose other columns.".into(),
+            Some(refused) => refused.said(say),
+            None => say.text("readings-all-empty"),
         }
     }
 

@@ -1,6 +1,10 @@
 //! A series is what one source heard of one sensor: two phones that hear one probe keep two series, so nothing doubles.
 
-use crate::units::Mk;
+use super::told::Told;
+use crate::{
+    units::Mk,
+    words::{Words, key},
+};
 use serde::{Deserialize, Serialize};
 
 /// The longest name of a source or a sensor, in characters. Common practice, no source.
@@ -54,13 +58,24 @@ pub struct Reading {
 }
 
 /// A name of a source or sensor that cannot be used.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "“{name}” cannot name a source or a sensor. Give it 1 to {NAME_CHARS_MAX} characters on one line."
-)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, thiserror::Error)]
+#[error("{}", self.reason())]
 pub struct BadSeriesName {
     /// What was given, cut short.
     pub name: String,
+}
+
+impl Told for BadSeriesName {
+    fn key(&self) -> &'static str {
+        key("readings-name-bad")
+    }
+
+    fn args(&self, _: &Words<'_>) -> Vec<(&'static str, String)> {
+        vec![
+            ("name", self.name.clone()),
+            ("limit", NAME_CHARS_MAX.to_string()),
+        ]
+    }
 }
 
 fn checked(name: &str) -> Result<String, BadSeriesName> {

@@ -1,12 +1,32 @@
-//! What every refusal, question and error of an import can do: say itself in English, and hand a key and arguments to
-//! whoever says it in another language.
+//! What every refusal, question and error of an import can do: say itself, and what to do now, in any language.
 
-/// Says what is wrong and what to do now.
+use crate::{
+    ids::DeviceId,
+    words::{Arg, Viewer, Words},
+};
+use uuid::Uuid;
+
+/// Says what is wrong, or asked, and what to do now.
 pub trait Told {
-    /// Names the sentence for translation, such as `readings-not-a-time`.
+    /// Names the message.
     fn key(&self) -> &'static str;
-    /// What the sentence is filled with: names and values.
-    fn args(&self) -> Vec<(&'static str, String)>;
-    /// The sentence in English (US).
-    fn reason(&self) -> String;
+
+    /// What the message is filled with.
+    fn args(&self, say: &Words<'_>) -> Vec<(&'static str, String)>;
+
+    /// The sentence in the viewer's language.
+    fn said(&self, say: &Words<'_>) -> String {
+        let args = self.args(say);
+        let filled: Vec<_> = args
+            .iter()
+            .map(|(name, text)| (*name, Arg::Text(text)))
+            .collect();
+        say.with(self.key(), &filled)
+    }
+
+    /// The sentence in English (US), for logs and command lines.
+    fn reason(&self) -> String {
+        let viewer = Viewer::default_for(DeviceId(Uuid::nil()));
+        self.said(&Words::of(&viewer))
+    }
 }

@@ -1,2 +1,8 @@
 //! Benches.
-fn main() {}
+
+mod csv_import;
+
+fn main() -> std::io::Result<()> {
+    println!("{}", csv_import::line()?);
+    Ok(())
+}
