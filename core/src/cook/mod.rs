@@ -4,13 +4,18 @@
 //! voids among them have been settled. [`Crew`] holds what belongs to no cook, [`Cook`] one cook. Nothing here knows
 //! the moment; what is due is derived from this state and a moment elsewhere.
 
+pub mod ahead;
 mod care;
 mod crew;
 pub mod fold;
 mod known;
 mod piece;
 mod reg;
+pub mod rhythm_facts;
 mod state;
+#[cfg(test)]
+pub(crate) mod story;
+pub mod verdict_input;
 
 pub use care::{Answer, Answered, PitCare, Probe, Timed};
 pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, WatchTurn};

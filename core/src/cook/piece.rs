@@ -133,6 +133,18 @@ impl Piece {
         self.since(now, Stage::is_off)
     }
 
+    /// Since when it is off the fire, if it is at `now`: a meat that went back on rests anew once it is off again.
+    pub fn resting_since(&self, now: i64) -> Option<i64> {
+        let past = || self.stages.iter().filter(|p| p.when.at <= now);
+        let last_on = past()
+            .filter(|p| p.stage.is_on_pit())
+            .map(|p| p.when.at)
+            .max();
+        let off = past().filter(|p| p.stage.is_off() && Some(p.when.at) >= last_on);
+        let since = off.map(|p| p.when.at).min()?;
+        self.stage(now)?.stage.is_off().then_some(since)
+    }
+
     fn since(&self, now: i64, is: impl Fn(&Stage) -> bool) -> Option<i64> {
         self.stages
             .iter()
