@@ -26,6 +26,7 @@ pub(crate) struct Told {
     crew: Crew,
     cooks: BTreeMap<CookId, Cook>,
     tails: Tails,
+    pub(crate) warnings: Vec<super::Warning>,
 }
 
 pub(crate) fn device(number: u128) -> DeviceId {
@@ -105,6 +106,7 @@ impl Story {
             crew: fold::crew(&mut of_crew),
             cooks: cooks.collect(),
             tails: self.tails.clone(),
+            warnings: vec![],
         }
     }
 }
@@ -116,6 +118,7 @@ impl Told {
             crew: &self.crew,
             cooks: &self.cooks,
             tails: &self.tails,
+            warnings: &self.warnings,
             device: device(on),
         }
     }
