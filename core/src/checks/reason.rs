@@ -75,7 +75,7 @@ pub enum Reason {
 }
 
 impl Reason {
-    /// The Fluent message ids of all reasons.
+    /// The Fluent message ids of all reasons. The variables of each message are the fields of its reason, by name.
     pub const KEYS: [&'static str; 16] = [
         "reason-update-first",
         "reason-below-minimum",

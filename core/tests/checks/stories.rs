@@ -173,3 +173,26 @@ fn with_nothing_tried_nothing_is_said_but_to_check_now() {
         assert!(!verdict.say_unchecked);
     }
 }
+
+#[test]
+fn of_two_results_at_one_instant_the_less_done_counts_and_else_the_later() {
+    let lifted = |bend, ago| felt(TestResult::Lifted(bend), ago);
+    let heat = by_hand(Spot::BetweenBones, f(199), RIGHT, 0);
+    let state = |first, second| of(Cut::SpareRibs, vec![first, second, heat]).state;
+    assert_eq!(
+        state(lifted(Bend::Cracks, 1), lifted(Bend::Stiff, 1)),
+        DoneState::NotYet
+    );
+    assert_eq!(
+        state(lifted(Bend::Stiff, 1), lifted(Bend::Cracks, 1)),
+        DoneState::NotYet
+    );
+    assert_eq!(
+        state(lifted(Bend::Cracks, 1), lifted(Bend::Stiff, 2)),
+        DoneState::Done
+    );
+    assert_eq!(
+        state(lifted(Bend::Cracks, 2), lifted(Bend::Stiff, 1)),
+        DoneState::NotYet
+    );
+}

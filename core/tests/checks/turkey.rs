@@ -118,3 +118,35 @@ fn a_thermometer_that_reads_hot_is_corrected_before_it_is_believed() {
             .contains(&Reason::TooFarOff { off_mk: 3_333 })
     );
 }
+
+#[test]
+fn a_hot_reading_that_a_colder_one_contradicts_counts_no_more() {
+    let mut checks = turkey(170, 168, 166);
+    checks.iter_mut().for_each(|check| check.at -= 17 * MINUTE);
+    assert_eq!(of(Cut::TurkeyBreast, checks.clone()).state, DoneState::Done);
+    checks.push(by_hand(Spot::LowerThick, f(150), RIGHT, 12));
+    checks.push(by_hand(Spot::LowerThick, f(166), RIGHT, 0));
+    let verdict = of(Cut::TurkeyBreast, checks);
+    assert_eq!(
+        (verdict.state, verdict.safety.state),
+        (DoneState::Close, SafeState::Unknown),
+        "the three places must be read anew, together"
+    );
+    let others = vec![Spot::UpperThick, Spot::InnerBreastbone];
+    assert!(
+        verdict
+            .reasons
+            .contains(&Reason::SpotsMissing { spots: others })
+    );
+}
+
+#[test]
+fn cold_read_elsewhere_is_not_made_good_by_heat_read_elsewhere() {
+    let mut checks = turkey(170, 168, 166);
+    checks.push(by_hand(Spot::Elsewhere, f(150), RIGHT, 4));
+    checks.push(by_hand(Spot::Elsewhere, f(170), RIGHT, 0));
+    assert_eq!(
+        of(Cut::TurkeyBreast, checks).safety.state,
+        SafeState::NotSafe
+    );
+}
