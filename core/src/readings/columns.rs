@@ -32,125 +32,28 @@ pub enum Kind {
     Unknown,
 }
 
-const TIME: &[&str] = &[
-    "time",
-    "timestamp",
-    "date",
-    "datetime",
-    "clock",
-    "elapsed",
-    "utc",
-    "hora",
-    "fecha",
-    "tiempo",
-    "momento",
-    "transcurrido",
-    "fechahora",
-];
-const SECONDS: &[&str] = &[
-    "s", "sec", "secs", "second", "seconds", "seg", "segs", "segundo", "segundos",
-];
-const MINUTES: &[&str] = &["m", "min", "mins", "minute", "minutes", "minuto", "minutos"];
-const TEMPERATURE: &[&str] = &[
-    "temp",
-    "temps",
-    "temperature",
-    "pit",
-    "grate",
-    "meat",
-    "food",
-    "probe",
-    "sensor",
-    "chamber",
-    "ambient",
-    "dome",
-    "lid",
-    "oven",
-    "internal",
-    "core",
-    "channel",
-    "thermocouple",
-    "tc",
-    "brisket",
-    "butt",
-    "shoulder",
-    "ribs",
-    "turkey",
-    "chicken",
-    "temperatura",
-    "parrilla",
-    "rejilla",
-    "carne",
-    "sonda",
-    "camara",
-    "ambiente",
-    "horno",
-    "tapa",
-    "interna",
-    "canal",
-    "termopar",
-    "costillas",
-    "paleta",
-    "pavo",
-    "pollo",
-    "pecho",
-    "ahumador",
-];
-const ASIDE: &[&str] = &[
-    "target",
-    "set",
-    "setpoint",
-    "goal",
-    "alarm",
-    "limit",
-    "high",
-    "low",
-    "max",
-    "min",
-    "fan",
-    "blower",
-    "battery",
-    "humidity",
-    "rssi",
-    "signal",
-    "note",
-    "notes",
-    "id",
-    "index",
-    "row",
-    "no",
-    "number",
-    "percent",
-    "pressure",
-    "door",
-    "objetivo",
-    "consigna",
-    "meta",
-    "alarma",
-    "limite",
-    "maxima",
-    "minima",
-    "ventilador",
-    "bateria",
-    "humedad",
-    "senal",
-    "nota",
-    "notas",
-    "numero",
-    "fila",
-    "presion",
-    "puerta",
-];
+const TIME: &str = "time timestamp date datetime clock elapsed utc hora fecha tiempo momento \
+    transcurrido fechahora";
+const SECONDS: &str = "s sec secs second seconds seg segs segundo segundos";
+const MINUTES: &str = "m min mins minute minutes minuto minutos";
+const TEMPERATURE: &str = "temp temps temperature pit grate meat food probe sensor chamber ambient dome lid \
+    oven internal core channel thermocouple tc brisket butt shoulder ribs turkey chicken \
+    temperatura parrilla rejilla carne sonda camara ambiente horno tapa interna canal \
+    termopar costillas paleta pavo pollo pecho ahumador";
+const ASIDE: &str = "target set setpoint goal alarm limit high low max min fan blower battery humidity \
+    rssi signal note notes id index row no number percent pressure door objetivo \
+    consigna meta alarma limite maxima minima ventilador bateria humedad senal nota \
+    notas numero fila presion puerta";
 
 /// Reads a header cell.
 pub fn header(cell: &str) -> Header {
     let words = words(cell);
     let unit = words.iter().rev().find_map(|word| unit_word(word, cell));
-    let has = |list: &[&str]| {
-        words
-            .iter()
-            .any(|word| list.contains(&word.trim_end_matches(|c: char| c.is_ascii_digit())))
+    let bare = |word: &String| {
+        word.trim_end_matches(|c: char| c.is_ascii_digit())
+            .to_string()
     };
+    let has = |list: &str| words.iter().any(|word| is_in(list, &bare(word)));
     let timed = has(TIME);
     let kind = match () {
         () if timed && has(SECONDS) => Kind::Seconds,
@@ -169,8 +72,12 @@ pub fn header(cell: &str) -> Header {
     }
 }
 
-fn only(words: &[String], list: &[&str]) -> bool {
-    !words.is_empty() && words.iter().all(|word| list.contains(&word.as_str()))
+fn only(words: &[String], list: &str) -> bool {
+    !words.is_empty() && words.iter().all(|word| is_in(list, word))
+}
+
+fn is_in(list: &str, word: &str) -> bool {
+    list.split_ascii_whitespace().any(|known| known == word)
 }
 
 /// Lower-case words without accents; a degree sign, a bracket, an underscore or a dash parts them.

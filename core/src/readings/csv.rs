@@ -5,6 +5,7 @@
 
 use super::{
     file_faults::FileFault,
+    lines::Lines,
     plan::{COLUMNS_MAX, Delimiter},
 };
 use csv_core::{ReadRecordResult, Reader, ReaderBuilder};
@@ -78,10 +79,7 @@ impl<R: Read> Rows<R> {
             to: 0,
             row: vec![0; ROW_MAX],
             ends: vec![0; COLUMNS_MAX],
-            lines: Lines {
-                line: 1,
-                ..Lines::default()
-            },
+            lines: Lines::first(),
         };
         rows.fill()?;
         if rows.to == 0 {
@@ -159,58 +157,6 @@ fn is_binary(block: &[u8]) -> bool {
         || start.starts_with(b"PK\x03\x04")
         || start.starts_with(b"\xff\xfe")
         || start.starts_with(b"\xfe\xff")
-}
-
-/// Which line the parser is on. CRLF is one line end, and so is a lone CR.
-#[derive(Default)]
-struct Lines {
-    line: u64,
-    /// Line that the row at hand begins on.
-    begun: u64,
-    inside: bool,
-    after_cr: bool,
-    odd_quotes: bool,
-}
-
-impl Lines {
-    /// Passes over what the parser took; `ended` when that ends a row.
-    #[inline]
-    fn pass(&mut self, mut taken: &[u8], ended: bool) {
-        if !self.inside {
-            taken = self.line_ends(taken);
-            (self.begun, self.odd_quotes) = (self.line, false);
-            self.inside = !taken.is_empty();
-        }
-        let (body, end) = match taken {
-            [body @ .., end @ (b'\n' | b'\r')] if ended => (body, Some(*end)),
-            body => (body, None),
-        };
-        self.line += count(body, b'\n');
-        if !ended {
-            self.odd_quotes ^= count(body, b'"') % 2 == 1;
-        }
-        if ended {
-            self.inside = false;
-            self.after_cr = end == Some(b'\r');
-            self.line += u64::from(end.is_some());
-        }
-    }
-
-    /// Counts the line ends at the front, and gives what follows them.
-    #[inline]
-    fn line_ends<'a>(&mut self, mut taken: &'a [u8]) -> &'a [u8] {
-        while let [end @ (b'\n' | b'\r'), rest @ ..] = taken {
-            self.line += u64::from(!(self.after_cr && *end == b'\n'));
-            self.after_cr = *end == b'\r';
-            taken = rest;
-        }
-        taken
-    }
-}
-
-#[inline]
-fn count(bytes: &[u8], wanted: u8) -> u64 {
-    bytes.iter().filter(|byte| **byte == wanted).count() as u64
 }
 
 #[cfg(test)]

@@ -4,11 +4,10 @@
 use super::{
     columns::Kind,
     guess::Halt,
-    numbers,
     questions::{Answers, Question},
-    refusals::Fault,
     sample::Sample,
-    times::{self, ElapsedUnit, TimeFormat},
+    time_shape::{Shape, day_first, shape},
+    times::{ElapsedUnit, TimeFormat},
 };
 
 /// Where the time is and how it is written.
@@ -21,26 +20,6 @@ pub struct TimeAt {
     /// How.
     pub format: TimeFormat,
 }
-
-/// What cells look like as times, the surest first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Shape {
-    YearFirst,
-    YearLast,
-    EpochSeconds,
-    EpochMillis,
-    Clock,
-    Number,
-}
-
-const SHAPES: [Shape; 6] = [
-    Shape::YearFirst,
-    Shape::YearLast,
-    Shape::EpochSeconds,
-    Shape::EpochMillis,
-    Shape::Clock,
-    Shape::Number,
-];
 
 /// Finds the time of a file.
 pub fn find(sample: &Sample, answers: &Answers) -> Result<TimeAt, Halt> {
@@ -150,39 +129,6 @@ fn date_beside(sample: &Sample, time: u32) -> Option<u32> {
     })
 }
 
-/// The surest shape that at least half of the cells have.
-fn shape(cells: &[&str], comma: bool) -> Option<Shape> {
-    let most = |shape: &Shape| {
-        let fits = cells
-            .iter()
-            .filter(|cell| has_shape(cell, *shape, comma))
-            .count();
-        fits > 0 && 2 * fits >= cells.len()
-    };
-    SHAPES.into_iter().find(most)
-}
-
-/// Dates of an instrument that has lost its clock are dates: the import tells them one by one.
-fn has_shape(cell: &str, shape: Shape, comma: bool) -> bool {
-    let read = |format| times::read(format, cell.as_bytes(), comma);
-    let dated = |format| matches!(read(format), Ok(_) | Err(Fault::Year));
-    match shape {
-        Shape::YearFirst => dated(TimeFormat::Iso),
-        Shape::YearLast => dated(TimeFormat::MonthFirst) || dated(TimeFormat::DayFirst),
-        Shape::EpochSeconds => read(TimeFormat::EpochSeconds).is_ok(),
-        Shape::EpochMillis => read(TimeFormat::EpochMillis).is_ok(),
-        Shape::Clock => {
-            let start = super::civil::EARLIEST;
-            read(TimeFormat::Elapsed {
-                unit: ElapsedUnit::Clock,
-                start,
-            })
-            .is_ok()
-        }
-        Shape::Number => matches!(numbers::fixed::<3>(cell.as_bytes(), comma), Some((0.., []))),
-    }
-}
-
 fn format(
     sample: &Sample,
     answers: &Answers,
@@ -236,26 +182,5 @@ fn since(answers: &Answers, unit: ElapsedUnit, example: String) -> Result<TimeFo
     match answers.start {
         Some(start) => Ok(TimeFormat::Elapsed { unit, start }),
         None => Err(Halt::Ask(Question::WhenStarted { example })),
-    }
-}
-
-/// Evidence only: some date can be read one way and none the other way alone.
-fn day_first(cells: &[&str], comma: bool) -> Option<bool> {
-    let reads = |format, cell: &str| times::read(format, cell.as_bytes(), comma).is_ok();
-    let mut only = (false, false);
-    for cell in cells {
-        match (
-            reads(TimeFormat::DayFirst, cell),
-            reads(TimeFormat::MonthFirst, cell),
-        ) {
-            (true, false) => only.0 = true,
-            (false, true) => only.1 = true,
-            _ => {}
-        }
-    }
-    match only {
-        (true, false) => Some(true),
-        (false, true) => Some(false),
-        _ => None,
     }
 }

@@ -4,29 +4,20 @@
 //! length. Law: the result depends on the bytes alone, not on how they were cut into reads.
 
 use super::{
-    chunk::{CHUNK_READINGS, Encoded},
+    chunk::Encoded,
     csv::{Row, Rows},
     file_faults::FileFault,
-    numbers::{self, Cell, Unit},
+    gather::Column,
     plan::ImportPlan,
-    refusals::{COLDEST_MK, Fault, HOTTEST_MK},
-    report::{Jump, Report},
+    refusals::Fault,
+    report::Report,
     series::{Reading, SeriesId},
     times,
     told::Told,
     zones::ZoneClock,
 };
-use crate::{
-    moment::SECOND,
-    units::Mk,
-    words::{Words, key},
-};
+use crate::words::{Words, key};
 use std::io::Read;
-
-/// Neighbors closer than this may jump, ms. Common practice, no source.
-pub const JUMP_WITHIN: i64 = 30 * SECOND;
-/// A step of more than this between close neighbors is a jump, millikelvin. Common practice, no source.
-pub const JUMP_OVER_MK: i64 = 60_000;
 
 /// Where chunks go. A sink belongs in one transaction with the import: when that fails, what the sink got is void.
 pub trait Sink {
@@ -88,24 +79,10 @@ struct Import<'a> {
     report: Report,
 }
 
-struct Column {
-    series: SeriesId,
-    column: u32,
-    unit: Unit,
-    gathered: Vec<Reading>,
-    before: Option<Reading>,
-}
-
 impl<'a> Import<'a> {
     fn new(plan: &'a ImportPlan) -> Result<Self, FileFault> {
         let series = plan.series()?.into_iter().zip(&plan.temp_columns);
-        let columns = series.map(|(series, temp)| Column {
-            series,
-            column: temp.column,
-            unit: temp.unit,
-            gathered: Vec::with_capacity(CHUNK_READINGS),
-            before: None,
-        });
+        let columns = series.map(|(series, temp)| Column::new(series, temp));
         Ok(Self {
             plan,
             comma: plan.delimiter.decimal_comma(),
@@ -132,7 +109,7 @@ impl<'a> Import<'a> {
                 continue;
             };
             column.keep(Reading { at, temp }, row.line, &mut self.report);
-            if column.gathered.len() == CHUNK_READINGS {
+            if column.is_full() {
                 column.flush(&mut self.report, sink)?;
             }
         }
@@ -185,74 +162,6 @@ impl<'a> Import<'a> {
             .into()),
             _ => Ok(self.report),
         }
-    }
-}
-
-impl Column {
-    /// The temperature in its cell, if there is one; else it is counted why not.
-    #[inline]
-    fn temp(&self, row: Row<'_>, comma: bool, report: &mut Report) -> Option<Mk> {
-        let Some(cell) = row.cell(self.column) else {
-            report.refuse(row.line, Some(self.series.sensor()), &[], Fault::FewColumns);
-            return None;
-        };
-        match numbers::degrees(cell, comma) {
-            Cell::Blank => report.blank += 1,
-            Cell::Other => report.refuse(
-                row.line,
-                Some(self.series.sensor()),
-                cell,
-                Fault::NotANumber,
-            ),
-            Cell::Degrees(micro, own) => {
-                let temp = own.unwrap_or(self.unit).mk(micro);
-                if (COLDEST_MK..=HOTTEST_MK).contains(&temp.0) {
-                    return Some(temp);
-                }
-                self.absurd(row.line, cell, own, report);
-            }
-        }
-        None
-    }
-
-    #[cold]
-    fn absurd(&self, line: u64, cell: &[u8], own: Option<Unit>, report: &mut Report) {
-        let unit = if own.is_some() { "" } else { self.unit.sign() };
-        let said = [cell.trim_ascii(), b" ", unit.as_bytes()].concat();
-        report.refuse(line, Some(self.series.sensor()), &said, Fault::Absurd);
-    }
-
-    #[inline]
-    fn keep(&mut self, reading: Reading, line: u64, report: &mut Report) {
-        if let Some(before) = self.before {
-            report.out_of_order += u64::from(reading.at < before.at);
-            let near = (reading.at - before.at).abs() < JUMP_WITHIN;
-            if near && (reading.temp.0 - before.temp.0).abs() > JUMP_OVER_MK {
-                report.jump(Jump {
-                    line,
-                    sensor: self.series.sensor().into(),
-                    before,
-                    reading,
-                });
-            }
-        }
-        self.before = Some(reading);
-        self.gathered.push(reading);
-    }
-
-    fn flush<S: Sink>(
-        &mut self,
-        report: &mut Report,
-        sink: &mut S,
-    ) -> Result<(), Stopped<S::Error>> {
-        let Some(chunk) = Encoded::of(&self.gathered) else {
-            return Ok(());
-        };
-        report.taken += chunk.count;
-        report.doubled += self.gathered.len() as u64 - chunk.count;
-        report.span(chunk.from, chunk.to);
-        self.gathered.clear();
-        sink.chunk(&self.series, chunk).map_err(Stopped::Sink)
     }
 }
 

@@ -1,12 +1,14 @@
 use super::*;
 use crate::readings::{
-    chunk::decode,
+    chunk::{CHUNK_READINGS, decode},
     csv::tests::Pieces,
+    numbers::Unit,
     plan::{Delimiter, TempColumn},
     settle::union,
     times::TimeFormat,
     told::Told,
 };
+use crate::units::Mk;
 use proptest::prelude::*;
 use std::{collections::BTreeMap, convert::Infallible};
 

@@ -25,8 +25,11 @@ pub mod zones;
 mod civil;
 mod columns;
 mod cursor;
+mod gather;
 mod guess_time;
+mod lines;
 mod sample;
+mod time_shape;
 mod varint;
 
 pub use chunk::{ChunkName, Encoded};
