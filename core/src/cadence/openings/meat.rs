@@ -46,6 +46,11 @@ impl Meat {
         }
     }
 
+    /// All that decides its costs but when it is due first.
+    pub fn rhythm(&self) -> (i32, i32, i32, i32, u64) {
+        (self.every, self.early, self.late, self.done, self.stray)
+    }
+
     fn is_one_with(&self, other: &Self) -> bool {
         let rhythm = |meat: &Self| (meat.due, meat.every, meat.early, meat.late, meat.done);
         rhythm(self) == rhythm(other)

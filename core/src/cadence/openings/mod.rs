@@ -15,18 +15,20 @@
 //! changes nothing.
 //!
 //! # How, and at what price
-//! Dynamic programming over minutes: what is left to do depends only on the minute of the last opening and the due
-//! minute of each meat. For one meat ([`meat`]) and for two ([`pair`]) the table of costs is complete: for a horizon of
-//! H minutes and windows W wide, H·W and at most H²·W steps (in practice H times one cadence times W). For more meats the
-//! state grows by one factor of about a cadence for each, so the tables of the pairs, which never say more than the
-//! true cost, lead a best-first search (A*, Hart, Nilsson and Raphael 1968; from memory) over the same states. Meats
-//! that are due together with the same rhythm count as one.
+//! Dynamic programming over minutes: what is left to pay depends only on the minute of the last opening and the due
+//! minute of each meat. For one meat and for two the costs are tabled whole: with a horizon of H
+//! minutes, windows of W and a cadence of N, that takes H·W and at most about H·N·W steps. Each meat more is one more
+//! factor of about N. So the tables of the pairs, which never say more than what many meats cost, lead a best-first
+//! search over the same states (A*; Hart, Nilsson and Raphael 1968, from memory). Meats that are due together with the
+//! same rhythm count as one.
 //!
-//! The search stops at a budget counted in expanded states, not in seconds. Past it the answer is the best plan met so
-//! far, which keeps every window all the same, and says `exact: false` and the count that no plan can go below.
+//! The search stops at a budget of expanded states, not of seconds; up to three meats it is far beyond need. Past it
+//! the answer is the best plan met so far, which keeps every window all the same, and says `exact: false` and the count
+//! that no plan can go below.
 
 mod answer;
 mod check;
+mod guide;
 mod meat;
 mod pair;
 mod search;

@@ -1,19 +1,22 @@
 //! The best-first search over openings. Start with [`best_plan`].
 
 use super::{
+    guide::{Dues, Guide},
     meat::{OPENING, Pit},
-    pair::{Dues, Guide},
 };
 use std::{
     cmp::Reverse,
     collections::{BTreeMap, BinaryHeap},
 };
 
-/// How many states may be expanded for so many meats of different rhythm. Up to three the search is to be exact, and
-/// the budget only keeps absurd input from running on; beyond it is what a few milliseconds allow.
+/// How many states may be expanded for so many meats of different rhythm. Up to three meats the search is to be exact,
+/// and the budget only keeps absurd input from running on; for more it keeps the screen from waiting.
 pub(super) const fn budget(meats: usize) -> usize {
-    if meats <= 3 { 1_000_000 } else { 1_000 }
+    if meats <= 3 { 1_000_000 } else { 2_000 }
 }
+
+/// After how many expanded states the search goes straight to a plan, so that it always has a good one in hand.
+const DIVE_EACH: usize = 32;
 
 /// One opening of a plan: its minute and the meats it is for, one bit each.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -66,7 +69,7 @@ pub(super) fn best_plan(pit: &Pit, budget: usize) -> Found {
             at_least = Some(bound);
             break;
         }
-        if search.is_done(&search.nodes[index].dues) || expanded % 128 == 0 {
+        if expanded % DIVE_EACH == 0 || search.is_done(&search.nodes[index].dues) {
             search.dive(index);
         }
         expanded += 1;
@@ -95,7 +98,7 @@ impl<'a> Search<'a> {
             parent: 0,
         };
         let mut guide = Guide::of(pit);
-        let bound = guide.at_least(&dues);
+        let bound = guide.at_least(&dues, u64::MAX);
         Self {
             pit,
             guide,
@@ -108,6 +111,13 @@ impl<'a> Search<'a> {
 
     fn worse_than_best(&self, bound: u64) -> bool {
         self.best.as_ref().is_some_and(|(cost, _)| bound >= *cost)
+    }
+
+    /// What may still be paid on top of `cost` for a plan better than the best met; nothing where it is used up.
+    fn spare(&self, cost: u64) -> u64 {
+        self.best
+            .as_ref()
+            .map_or(u64::MAX - cost, |(best, _)| best.saturating_sub(cost))
     }
 
     fn is_done(&self, dues: &Dues) -> bool {
@@ -124,8 +134,9 @@ impl<'a> Search<'a> {
             followers(self.pit, self.nodes[index].step.at, &self.nodes[index].dues)
         {
             let cost = self.nodes[index].cost + price;
-            let bound = cost + self.guide.at_least(&dues);
-            if !self.worse_than_best(bound) {
+            let spare = self.spare(cost);
+            let bound = cost + self.guide.at_least(&dues, spare);
+            if bound < cost + spare {
                 self.wait(
                     Node {
                         step,
@@ -168,7 +179,7 @@ impl<'a> Search<'a> {
             let all = followers(self.pit, at, &dues);
             let promising = all
                 .into_iter()
-                .min_by_key(|(_, dues, price)| price + self.guide.at_least(dues));
+                .min_by_key(|(_, dues, price)| price + self.guide.at_least(dues, u64::MAX));
             let (step, next, price) =
                 promising.expect("a meat that is not done can be wetted when its window closes");
             steps.push(step);

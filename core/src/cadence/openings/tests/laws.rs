@@ -146,8 +146,8 @@ prop_compose! {
 
 prop_compose! {
     fn large_pit()(
-        horizon_min in 1i64..=400,
-        needs in prop::collection::vec((10i64..=240, 0i64..=50, 0i64..=50, -400i64..100, prop::option::of(-60i64..600)), 0..=6),
+        horizon_min in 1i64..=240,
+        needs in prop::collection::vec((10i64..=240, 0i64..=50, 0i64..=50, -400i64..100, prop::option::of(-60i64..600)), 0..=5),
         fixed_min in prop::collection::vec(-60i64..500, 0..8),
     ) -> LidOpenings {
         let need = |(every_min, early, late, last_min, until_min)| Need {
@@ -160,7 +160,7 @@ prop_compose! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 250, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn up_to_three_meats_equal_brute_force(pit in small_pit(10, 28, 3)) {
@@ -178,6 +178,11 @@ proptest! {
         let plan = plan(&real);
         prop_assert_eq!(score(&real, &plan), (grid.0, grid.1 * 5, grid.2 * 5));
     }
+
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 40, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn every_window_is_kept_or_said_to_have_passed(pit in large_pit()) {
