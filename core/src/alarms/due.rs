@@ -1,6 +1,6 @@
-//! What is to be done, and when.
+//! What is to be done, and when: the shape of it, and all of it together.
 
-use super::Urgency;
+use super::{Urgency, meats, openings, pits, sleep};
 use crate::{
     cook::Known,
     ids::{CookId, PitId},
@@ -15,10 +15,12 @@ pub struct Due {
     pub cook: CookId,
     /// What.
     pub job: Job,
-    /// Which time it comes up: rises with each answer, so that an answered alarm's name is never used again.
+    /// Which time it comes up: how many entries ever answered it, so that an answered alarm's name is never used again.
     pub ordinal: i64,
     /// When, milliseconds since 1970: the past for what is late.
     pub at: i64,
+    /// A ring from this instant on was for this time, even where it has been moved a little since.
+    pub from: i64,
     /// How loudly.
     pub urgency: Urgency,
     /// The pit at which it is done, if at one.
@@ -29,10 +31,35 @@ pub struct Due {
     pub latest: Option<i64>,
 }
 
+impl Due {
+    /// Something due at `at`, the next time after `ordinal` answers.
+    pub(super) fn new(cook: &crate::cook::Cook, job: Job, at: i64, urgency: Urgency) -> Self {
+        let ordinal = cook.ordinals.get(&job).copied().unwrap_or(0);
+        Self {
+            cook: cook.id,
+            job,
+            ordinal,
+            at,
+            from: at,
+            urgency,
+            pit: None,
+            missed: 0,
+            latest: None,
+        }
+    }
+}
+
 /// All that is to be done in one cook, at `now`: soonest first, then loudest, then by job.
 pub fn due_in(known: &Known<'_>, cook: CookId, now: i64) -> Vec<Due> {
-    let _ = (known, cook, now);
-    vec![]
+    let Some(cook) = known.cooks.get(&cook).filter(|cook| cook.is_open()) else {
+        return vec![];
+    };
+    let mut all = meats::due(known, cook, now);
+    openings::bend(known, cook, now, &mut all);
+    all.extend(pits::due(known, cook, now));
+    all.extend(sleep::due(known, cook, now));
+    sort(&mut all);
+    all
 }
 
 /// All that is to be done in the cooks under way, in the same order.
@@ -41,6 +68,10 @@ pub fn due(known: &Known<'_>, now: i64) -> Vec<Due> {
         .open_cooks()
         .flat_map(|cook| due_in(known, cook.id, now))
         .collect();
-    all.sort_by_key(|due| (due.at, due.urgency, due.cook, due.job));
+    sort(&mut all);
     all
+}
+
+fn sort(all: &mut [Due]) {
+    all.sort_by_key(|due| (due.at, due.urgency, due.cook, due.job));
 }

@@ -1,14 +1,28 @@
 //! What must ring, when, and how loudly.
 //!
-//! Start at [`due`]: what is to be done in each cook, as a pure function of what is known and the moment. [`list`] makes
-//! of it the ordered list of alarms that a shell makes the platform's list equal to.
+//! Start at [`due`]: what is to be done in each cook, as a pure function of what is known and the moment. [`rings`]
+//! makes of it the ordered list that a shell makes the platform's list equal to; [`said`] puts that list into words.
+//!
+//! States of an alarm, none of them stored but one: **waiting** (its time is ahead), **rung** (it sounded on this
+//! device for its present time; durable), **answered** (an entry answers its job, so the name is never used again),
+//! **expired** (the job is no more: the meat came off, the cook ended).
 //!
 //! No alarm is computed from a live forecast.
 
 mod due;
 mod id;
+mod list;
+mod meats;
+mod openings;
+mod pits;
+mod said;
+mod sleep;
 mod urgency;
 
 pub use due::{Due, due, due_in};
 pub use id::AlarmId;
+pub use list::{CALLS_APART_MS, NAGS_MIN, Ring, Rings, Rung, SECOND_EAR_MS, rings};
+pub use meats::pull_point;
+pub use pits::{MUTED_MS, ROUND_MAX, ROUND_MIN, SILENT_MS, band_of};
+pub use said::{Alarm, AlarmList, said};
 pub use urgency::Urgency;

@@ -169,6 +169,20 @@ impl Person {
         (!up && *until > now).then_some(*until)
     }
 
+    /// When the person meant to be up, if nobody said yet that they are.
+    pub fn meant_to_wake(&self, now: i64) -> Option<i64> {
+        let (slept, until) = self
+            .slept
+            .iter()
+            .filter(|(when, _)| when.at <= now)
+            .max_by_key(|(when, _)| when.at)?;
+        let up = self
+            .woke
+            .iter()
+            .any(|when| when.at >= slept.at && when.at <= now);
+        (!up).then_some(*until)
+    }
+
     /// The spans that the person slept or means to sleep, cut where the person was up, in order of time.
     pub fn sleeps(&self) -> Vec<(i64, i64)> {
         let mut spans: Vec<(i64, i64)> = self

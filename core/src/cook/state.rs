@@ -3,7 +3,7 @@
 use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
 use crate::{
     ids::{CookId, DeviceId, DishId, PieceId, PitId},
-    log::{CookStarted, EntryKey, Serve, Subject},
+    log::{CookStarted, EntryKey, Job, Serve, Subject},
 };
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -70,6 +70,8 @@ pub struct Cook {
     pub probes: BTreeMap<(String, String), Probe>,
     /// Jobs answered without being done.
     pub answers: Vec<Answer>,
+    /// How often each job was answered, done, skipped or put off, what was taken back counted too: it only rises.
+    pub ordinals: BTreeMap<Job, i64>,
     /// What was written down.
     pub notes: Vec<Note>,
     /// The last act of each device.
@@ -100,6 +102,7 @@ impl Cook {
             pits: BTreeMap::new(),
             probes: BTreeMap::new(),
             answers: vec![],
+            ordinals: BTreeMap::new(),
             notes: vec![],
             last_acts: BTreeMap::new(),
             hidden: BTreeSet::new(),

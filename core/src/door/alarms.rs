@@ -1,1 +1,74 @@
+//! What must ring on this device.
 
+use super::Slowbend;
+use crate::{
+    alarms::{AlarmId, AlarmList, Rings, Rung, Urgency, rings, said},
+    error::Trouble,
+    moment::{HOUR, Moment},
+    words::Viewer,
+};
+
+/// What rang longer ago than this is of no concern to any alarm: 14 days, as far ahead as a serving time may lie.
+const RUNG_KEPT_MS: i64 = 14 * 24 * HOUR;
+
+impl Slowbend {
+    /// The ordered list of what must ring, at most `limit` (1 to 60) long: a shell makes the platform's list equal to it
+    /// after each act, each start, and each change of clock or zone.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn alarms(
+        &mut self,
+        viewer: &Viewer,
+        moment: &Moment,
+        limit: u32,
+    ) -> Result<AlarmList, Trouble> {
+        let rings = self.rings(moment, limit)?;
+        Ok(said(&self.known(), viewer, &rings, moment))
+    }
+
+    /// The same list, before it is put into words.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn rings(&mut self, moment: &Moment, limit: u32) -> Result<Rings, Trouble> {
+        self.notice_clock(moment);
+        let rung = self.rung(moment)?;
+        Ok(rings(
+            &self.known(),
+            &rung,
+            moment.utc_ms,
+            limit.clamp(1, 60) as usize,
+        ))
+    }
+
+    /// Records, durably, that these rang on this device. Names that are not known do no harm.
+    ///
+    /// # Errors
+    /// The disk's trouble; then they will ring again.
+    pub fn rang(&mut self, ids: &[AlarmId], moment: &Moment) -> Result<(), Trouble> {
+        let listed = self.rings(moment, 60)?;
+        let is_call = |id: &AlarmId| {
+            listed
+                .rings
+                .iter()
+                .any(|ring| ring.urgency == Urgency::Call && ring.covers.contains(id))
+        };
+        let (calls, others): (Vec<AlarmId>, Vec<AlarmId>) = ids.iter().partition(|id| is_call(id));
+        let store = self.store()?;
+        store.put_rung(&bytes(&calls), moment.utc_ms, true)?;
+        Ok(store.put_rung(&bytes(&others), moment.utc_ms, false)?)
+    }
+
+    fn rung(&mut self, moment: &Moment) -> Result<Rung, Trouble> {
+        let rung = self.store()?.rung_since(moment.utc_ms - RUNG_KEPT_MS)?;
+        Ok(rung
+            .into_iter()
+            .map(|(id, what)| (AlarmId(id), what))
+            .collect())
+    }
+}
+
+fn bytes(ids: &[AlarmId]) -> Vec<[u8; 16]> {
+    ids.iter().map(|id| id.0).collect()
+}

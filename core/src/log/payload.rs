@@ -101,3 +101,36 @@ payloads! {
     "voided" 1 true Voided,
     "erased" 1 true ErasedFor,
 }
+
+impl Payload {
+    /// The jobs that it answers, done or not done: a ring for one of them is over with it.
+    pub fn answers(&self) -> Vec<Job> {
+        match self {
+            Self::RubAnswered(fact) => vec![Job::RubSet(fact.piece)],
+            Self::Checked(fact) => vec![Job::Check(fact.piece), Job::Pull(fact.piece)],
+            Self::StageSet(fact) => [Job::Check, Job::Pull, Job::PutAway]
+                .map(|job| job(fact.piece))
+                .to_vec(),
+            Self::Opened(fact) => {
+                let wetted = fact.wetted.iter().map(|piece| Job::Wet(*piece));
+                let glazed = fact.glazed.iter().map(|piece| Job::Glaze(*piece));
+                wetted
+                    .chain(glazed)
+                    .chain(fact.pit.map(Job::FireRound))
+                    .chain(fact.pit.map(Job::Outside))
+                    .collect()
+            }
+            Self::Fed(fact) => vec![Job::FireRound(fact.pit), Job::Outside(fact.pit)],
+            Self::VentChanged(fact) => vec![Job::FireRound(fact.pit), Job::Outside(fact.pit)],
+            Self::FireSeen(fact) => vec![Job::FireRound(fact.pit)],
+            Self::Read(Read {
+                place: Where::Pit { pit },
+                ..
+            }) => vec![Job::FireRound(*pit)],
+            Self::Skipped(fact) => vec![fact.job],
+            Self::PutOff(fact) => vec![fact.job],
+            Self::Answered(fact) => vec![fact.job],
+            _ => vec![],
+        }
+    }
+}

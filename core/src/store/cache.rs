@@ -63,13 +63,13 @@ impl Store {
                 Ok((row.get(0)?, row.get(1)?))
             })
             .optional()?;
-        Ok(row.and_then(|(seq, state)| Some((postcard::from_bytes(&state).ok()?, seq))))
+        Ok(row.and_then(|(seq, state)| Some((rmp_serde::from_slice(&state).ok()?, seq))))
     }
 
     /// Caches the state of a group as of an arrival number.
     pub fn put_cached<T: Serialize>(&self, group: Group, seq: i64, state: &T) -> Result<()> {
-        let state =
-            postcard::to_stdvec(state).map_err(|e| super::StoreTrouble::Other(e.to_string()))?;
+        let state = rmp_serde::to_vec_named(state)
+            .map_err(|e| super::StoreTrouble::Other(e.to_string()))?;
         self.conn
             .prepare_cached(
                 "INSERT OR REPLACE INTO cache (name, fold, seq, state) VALUES (?, ?, ?, ?)",

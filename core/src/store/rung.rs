@@ -8,12 +8,15 @@ use std::collections::BTreeMap;
 pub type AlarmBytes = [u8; 16];
 
 impl Store {
-    /// Records that these rang at `at`; `call` says whether it was a call, which are kept ten minutes apart.
+    /// Records that these rang, last, at `at`; `call` says whether it was a call, which are kept ten minutes apart.
     pub fn put_rung(&self, ids: &[AlarmBytes], at: i64, call: bool) -> Result<()> {
         let tx = self.conn.unchecked_transaction()?;
         for id in ids {
-            tx.prepare_cached("INSERT OR IGNORE INTO rung (id, at, calls) VALUES (?, ?, ?)")?
-                .execute(params![id, at, call])?;
+            tx.prepare_cached(
+                "INSERT INTO rung (id, at, calls) VALUES (?, ?, ?) \
+                 ON CONFLICT DO UPDATE SET at = max(at, excluded.at), calls = excluded.calls",
+            )?
+            .execute(params![id, at, call])?;
         }
         Ok(tx.commit()?)
     }

@@ -24,6 +24,11 @@ pub fn apply(cook: &mut Option<Cook>, known: &Known, hidden: &BTreeSet<EntryKey>
 
 /// Applies `known` to a cook that has begun.
 pub fn apply_to(cook: &mut Cook, known: &Known, hidden: &BTreeSet<EntryKey>) {
+    if let Meaning::Known(payload) = &known.meaning {
+        for job in payload.answers() {
+            *cook.ordinals.entry(job).or_default() += 1;
+        }
+    }
     if hidden.contains(&known.key) {
         return;
     }

@@ -1,0 +1,226 @@
+//! What meats ask for: the rub, wettings, the glaze, a check, to come off, to be put away.
+
+use super::{Due, Urgency};
+use crate::{
+    cadence::rhythm::Next,
+    checks::{Verdict, cut_facts, verdict},
+    cook::{
+        Answered, Cook, Known, Piece, ahead::counts, rhythm_facts::rhythm_facts,
+        verdict_input::verdict_input,
+    },
+    log::{Job, Stage, Where},
+    moment::{HOUR, MINUTE},
+    units::Mk,
+};
+
+/// How long served food may stand before it must be away: 2 h, 1 h above 90 °F. USDA, the 2-hour rule, read in
+/// foodmate.com reprints of USDA releases (2016, 2017). It rings a quarter of an hour before.
+const PUT_AWAY_MS: i64 = 2 * HOUR - 15 * MINUTE;
+/// How long before serving time it is called, and until how long after it. Common practice, no source.
+const SERVE_CALL_MS: i64 = 30 * MINUTE;
+const SERVE_LATE_MS: i64 = 2 * HOUR;
+/// What a meat is taken to weigh where nobody weighed it: grams. Common practice, no source.
+const USUAL_G: i64 = 2_000;
+
+/// All that the meats of a cook ask for, and its serving time.
+pub(super) fn due(known: &Known<'_>, cook: &Cook, now: i64) -> Vec<Due> {
+    let mut all: Vec<Due> = cook
+        .meats()
+        .flat_map(|piece| of_piece(known, cook, piece, now))
+        .collect();
+    all.extend(serve(cook, now));
+    all
+}
+
+fn of_piece(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec<Due> {
+    let mut all = vec![];
+    if piece.is_on_pit(now) {
+        let pit = piece.pit(now).map(|(pit, _)| pit);
+        all.extend(rhythm(known, cook, piece, now));
+        all.extend(check_or_pull(known, cook, piece, now));
+        all.iter_mut().for_each(|due| due.pit = pit);
+    }
+    all.extend(put_away(cook, piece, now));
+    all
+}
+
+fn rhythm(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
+    let call = |job, at| Due::new(cook, job, at, Urgency::Call);
+    match rhythm_facts(cook, piece, known.crew, known.device, now).next(now) {
+        Next::AskRub { due } => Some(call(Job::RubSet(piece.id), due)),
+        Next::Glaze { due } => Some(call(Job::Glaze(piece.id), due)),
+        Next::Wet {
+            due,
+            earliest,
+            latest,
+            missed,
+        } => {
+            let from = earliest.min(due);
+            Some(Due {
+                from,
+                latest: Some(latest),
+                missed,
+                ..call(Job::Wet(piece.id), due)
+            })
+        }
+        Next::Nothing { .. } => None,
+    }
+}
+
+/// A meat that is ready, or whose probe reached its pull point, is to come off; another is to be tried.
+fn check_or_pull(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec<Due> {
+    let pulled = pull_at(known, cook, piece, now).map(|at| {
+        let job = Job::Pull(piece.id);
+        Due::new(cook, job, put_off(cook, job, at, now), Urgency::Wake)
+    });
+    let ready = ready_since(known, cook, piece, now);
+    let check = ready
+        .is_none()
+        .then(|| check_at(known, cook, piece, now))
+        .flatten();
+    let check = check.map(|at| {
+        let job = Job::Check(piece.id);
+        Due::new(cook, job, put_off(cook, job, at, now), Urgency::Call)
+    });
+    pulled.into_iter().chain(check).collect()
+}
+
+/// Since when it is to come off: the check that found it done, or the reading that reached the pull point.
+fn pull_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i64> {
+    let seen = |at: &i64| !answered_since(cook, Job::Pull(piece.id), *at, now);
+    let checked = ready_since(known, cook, piece, now);
+    let probed = probe_reached(known, cook, piece, now);
+    checked.into_iter().chain(probed).filter(seen).min()
+}
+
+fn ready_since(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i64> {
+    let last = last_pass(piece, now)?;
+    judged(known, cook, piece, last)
+        .filter(|verdict| verdict.state.says_done())
+        .map(|_| last)
+}
+
+fn last_pass(piece: &Piece, now: i64) -> Option<i64> {
+    piece
+        .checks
+        .iter()
+        .map(|pass| pass.when.at)
+        .filter(|at| counts(*at, now))
+        .max()
+}
+
+fn judged(known: &Known<'_>, cook: &Cook, piece: &Piece, at: i64) -> Option<Verdict> {
+    verdict(&verdict_input(known, cook, piece, at)).ok()
+}
+
+/// When a probe in the meat first showed its pull point, in the stretch that still shows it.
+fn probe_reached(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i64> {
+    let pull = pull_point(piece);
+    let probes = cook
+        .probes
+        .iter()
+        .filter(|(_, probe)| sits_in(&probe.place, piece));
+    let reached = probes.filter_map(|((source, sensor), probe)| {
+        let tail = known
+            .tails
+            .of(source, sensor, now)
+            .rev()
+            .take_while(|(at, _)| *at >= probe.since.at);
+        tail.take_while(|(_, temp)| *temp >= pull)
+            .last()
+            .map(|(at, _)| at)
+    });
+    reached.min()
+}
+
+/// The temperature inside at which a meat is to come off: as set for it, or its cut's own.
+pub fn pull_point(piece: &Piece) -> Mk {
+    piece
+        .pull_at
+        .value
+        .unwrap_or(cut_facts(piece.cut).done_range.low)
+}
+
+fn sits_in(place: &Where, piece: &Piece) -> bool {
+    matches!(place, Where::Piece { piece: id, .. } if *id == piece.id)
+}
+
+/// When to try it next: the cut's first time after it went on, then as the last pass says.
+fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i64> {
+    let on = piece.on_pit_at(now)?;
+    let facts = cut_facts(piece.cut);
+    let skipped = last_answer(cook, Job::Check(piece.id), now, |how| {
+        how == Answered::Skipped
+    });
+    let base = match last_pass(piece, now) {
+        Some(last) => {
+            let next =
+                judged(known, cook, piece, last).and_then(|verdict| verdict.next_check_minutes);
+            last + next.unwrap_or(facts.check_again.far_minutes) * MINUTE
+        }
+        None => on + facts.first_check_minutes(piece.weight_g.value.unwrap_or(USUAL_G)) * MINUTE,
+    };
+    Some(skipped.map_or(base, |at| {
+        base.max(at + facts.check_again.far_minutes * MINUTE)
+    }))
+}
+
+fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
+    let served = piece
+        .stage(now)
+        .filter(|passed| passed.stage == Stage::Served)?
+        .when
+        .at;
+    let job = Job::PutAway(piece.id);
+    let open = !answered_since(cook, job, served, now);
+    open.then(|| {
+        Due::new(
+            cook,
+            job,
+            put_off(cook, job, served + PUT_AWAY_MS, now),
+            Urgency::Wake,
+        )
+    })
+}
+
+fn serve(cook: &Cook, now: i64) -> Option<Due> {
+    let serve = cook.serve.value.as_ref()?.at;
+    let job = Job::Serve(cook.id);
+    let at = serve - SERVE_CALL_MS;
+    let open = now < serve + SERVE_LATE_MS && !answered_since(cook, job, i64::MIN, now);
+    open.then(|| Due::new(cook, job, put_off(cook, job, at, now), Urgency::Call))
+}
+
+/// `at`, or later where the cook said so; said of this job since it was last done.
+pub(super) fn put_off(cook: &Cook, job: Job, at: i64, now: i64) -> i64 {
+    let later = cook
+        .answers
+        .iter()
+        .filter(|a| a.job == job && counts(a.when.at, now));
+    later
+        .filter_map(|a| match a.how {
+            Answered::Later(minutes) => Some(a.when.at + minutes.clamp(0, 24 * 60) * MINUTE),
+            _ => None,
+        })
+        .fold(at, i64::max)
+}
+
+/// Whether the job was seen or skipped since `since`.
+pub(super) fn answered_since(cook: &Cook, job: Job, since: i64, now: i64) -> bool {
+    last_answer(cook, job, now, |how| !matches!(how, Answered::Later(_)))
+        .is_some_and(|at| at >= since)
+}
+
+/// When the job was last answered in such a way.
+pub(super) fn last_answer(
+    cook: &Cook,
+    job: Job,
+    now: i64,
+    such: impl Fn(Answered) -> bool,
+) -> Option<i64> {
+    let answers = cook
+        .answers
+        .iter()
+        .filter(|a| a.job == job && such(a.how) && counts(a.when.at, now));
+    answers.map(|a| a.when.at).max()
+}
