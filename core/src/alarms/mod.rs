@@ -17,6 +17,8 @@ mod openings;
 mod pits;
 mod said;
 mod sleep;
+#[cfg(test)]
+mod tests;
 mod urgency;
 
 pub use due::{Due, due, due_in};

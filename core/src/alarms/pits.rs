@@ -125,12 +125,12 @@ pub fn band_of(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<B
     let on = cook
         .meats()
         .filter(|piece| piece.is_on_pit(now) && piece.pit(now).is_some_and(|(at, _)| at == pit));
-    let usual = on
-        .map(|piece| cut_facts(piece.cut).pit)
-        .reduce(|a, b| crate::checks::cuts::Degrees {
-            low: a.low.min(b.low),
-            high: a.high.max(b.high),
-        })?;
+    let usual =
+        on.map(|piece| cut_facts(piece.cut).pit)
+            .reduce(|a, b| crate::checks::cuts::Degrees {
+                low: a.low.min(b.low),
+                high: a.high.max(b.high),
+            })?;
     let (low, high) = (Mk(usual.low.0 - WIDER_MK), Mk(usual.high.0 + WIDER_MK));
     Some(Band {
         low,
