@@ -19,6 +19,14 @@ impl Refused {
     }
 }
 
+impl From<crate::words::Refused> for Refused {
+    fn from(refused: crate::words::Refused) -> Self {
+        Self {
+            reason: refused.reason,
+        }
+    }
+}
+
 /// What the one door answers when it cannot do as told: only the kinds that a caller acts on differently.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Error))]

@@ -1,11 +1,46 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
+//!
+//! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
+//! crew owns, `people` who is there, `cooks`, `pieces`, `opening`, `pits`, `dishes` and `jobs` one cook, `undo` taking back.
+//! `find` looks things up, `times`, `ranges` and `texts` say what is taken: whatever a form, a shell or a script hands
+//! in is checked here again, because this is the only way into the log.
+//!
+//! Laws: a refused act drafts nothing; the same context and act give the same decision; every instant drafted is one
+//! that [`times`] takes, and every text one that [`texts`] has cleaned.
+
+mod boil;
+mod cooks;
+mod dishes;
+mod fields;
+mod find;
+mod jobs;
+mod naming;
+mod new_meat;
+mod opening;
+mod people;
+mod pieces;
+mod pits;
+mod ranges;
+mod said;
+mod setup;
+mod share;
+mod texts;
+mod times;
+mod undo;
+
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod testing;
+
+pub use boil::{BOILS, expected_in};
 
 use super::Act;
 use crate::{
     cook::Known,
     error::Refused,
     ids::{CookId, Names},
-    log::{Draft, EntryKey, Subject},
+    log::{Draft, EntryKey, Payload, Subject},
     moment::Moment,
     words::Viewer,
 };
@@ -46,11 +81,117 @@ pub struct Decision {
     pub undoable: bool,
 }
 
-#[allow(unused_variables, clippy::todo, reason = "being written")]
-/// Decides `act`.
+impl Decision {
+    /// One entry or several, with what was done in a few words; nothing made, and it can be taken back.
+    fn of(drafts: Vec<Draft>, said: String) -> Self {
+        Self {
+            drafts,
+            made: vec![],
+            said,
+            undoable: true,
+        }
+    }
+
+    /// The same, of one entry at `at`.
+    fn one(cook: Option<CookId>, at: i64, payload: impl Into<Payload>, said: String) -> Self {
+        let payload = payload.into();
+        Self::of(vec![Draft { cook, at, payload }], said)
+    }
+
+    /// The same, having made `made`.
+    fn making(self, made: Vec<Subject>) -> Self {
+        Self { made, ..self }
+    }
+
+    /// The same, never to be taken back.
+    fn for_good(self) -> Self {
+        Self {
+            undoable: false,
+            ..self
+        }
+    }
+}
+
+/// Decides `act`. One table on purpose: an act without its arm does not compile.
 ///
 /// # Errors
 /// A sentence in the viewer's language that says what to do instead.
 pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused> {
-    Err(Refused::new("not yet"))
+    context.sound_clock()?;
+    match act {
+        Act::AddPit {
+            name,
+            kind,
+            grate_cm2,
+            alone_minutes,
+        } => setup::add_pit(context, name, *kind, *grate_cm2, *alone_minutes),
+        Act::AddThermometer { name } => setup::add_thermometer(context, name),
+        Act::CheckThermometer {
+            thermometer,
+            against,
+            read,
+        } => setup::check_thermometer(context, *thermometer, *against, *read),
+        Act::SetField { of, to, saw } => fields::set(context, *of, to, *saw),
+        Act::NameDevice { name } => people::name_device(context, name),
+        Act::Dismiss { notice } => people::dismiss(context, notice),
+        Act::Sleep { until } => people::sleep(context, *until),
+        Act::WakeUp => people::wake_up(context),
+        Act::TakeWatch { note } => people::take_watch(context, note),
+        Act::StartCook {
+            name,
+            serve,
+            people,
+            meats,
+        } => cooks::start(context, name, serve.as_ref(), *people, meats),
+        Act::FinishCook { cook } => cooks::finish(context, *cook),
+        Act::AddMeat { cook, meat } => cooks::add_meat(context, *cook, meat),
+        Act::Note { cook, about, text } => cooks::note(context, *cook, *about, text),
+        Act::AddDish { cook, name, hot } => dishes::add(context, *cook, name, *hot),
+        Act::ReadyDish { cook, dish, ready } => dishes::ready(context, *cook, *dish, *ready),
+        Act::Skip { cook, job } => jobs::skip(context, *cook, *job),
+        Act::Later { cook, job, minutes } => jobs::later(context, *cook, *job, *minutes),
+        Act::Answer { cook, job } => jobs::answer(context, *cook, *job),
+        Act::Undo { targets } => undo::undo(context, targets),
+        Act::Erase { targets } => undo::erase(context, targets),
+        Act::Open {
+            pit,
+            wetted,
+            turned,
+            glazed,
+            at,
+        } => opening::open(context, *pit, [wetted, turned, glazed], *at),
+        Act::Split { piece, names } => pieces::split(context, *piece, names),
+        Act::Join { pieces, name } => pieces::join(context, pieces, name),
+        Act::SetStage { piece, stage, at } => pieces::set_stage(context, *piece, *stage, *at),
+        Act::Move {
+            piece,
+            pit,
+            spot,
+            at,
+        } => pieces::go(context, *piece, *pit, spot, *at),
+        Act::AnswerRub { piece, set, at } => pieces::answer_rub(context, *piece, *set, *at),
+        Act::Check { piece, results, at } => pieces::check(context, *piece, results, *at),
+        Act::Read {
+            cook,
+            place,
+            thermometer,
+            temp,
+            at,
+        } => pits::read(context, *cook, place, *thermometer, *temp, *at),
+        Act::BindProbe {
+            cook,
+            source,
+            sensor,
+            place,
+            thermometer,
+        } => pits::bind(context, *cook, [source, sensor], place, *thermometer),
+        Act::Feed {
+            cook,
+            pit,
+            what,
+            at,
+        } => pits::feed(context, *cook, *pit, what, *at),
+        Act::ChangeVent { cook, pit, how, at } => pits::vent(context, *cook, *pit, how, *at),
+        Act::SeeFire { cook, pit, at } => pits::see_fire(context, *cook, *pit, *at),
+    }
 }

@@ -18,6 +18,7 @@ mod weight;
 pub use clock::{Seek, clock, time_field};
 pub use date::{YEARS, datetime_field, instant};
 pub use duration::{DURATION_MS, duration};
+pub(crate) use name::is_hidden;
 pub use name::{NAME_CHARS_MAX, name};
 pub use temperature::{TEMPERATURE, temperature};
 pub use weight::{MEAT_GRAMS, weight};

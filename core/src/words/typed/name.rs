@@ -37,7 +37,7 @@ pub fn name(say: &Words<'_>, text: &str) -> Result<String, Refused> {
 
 /// Control characters, and the marks that reorder or hide text around them (Unicode bidirectional controls, zero-width
 /// space, byte order mark). Zero-width joiners stay: emoji and some scripts need them.
-pub(super) fn is_hidden(c: char) -> bool {
+pub(crate) fn is_hidden(c: char) -> bool {
     c.is_control()
         || matches!(c, '\u{200b}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
 }
