@@ -29,7 +29,7 @@ mod times;
 mod undo;
 
 #[cfg(test)]
-mod laws;
+mod stories;
 #[cfg(test)]
 mod testing;
 

@@ -46,14 +46,14 @@ impl Context<'_> {
         let (now, say) = (self.now(), self.say());
         let at = at.unwrap_or(now);
         let shown = say.clock_day(at, now);
-        if at < now - BACK_MS || !CLOCK.contains(&at) {
-            let first = say.clock_day(now - BACK_MS, now);
-            let args = [("time", Arg::Text(&shown)), ("first", Arg::Text(&first))];
-            return Err(say.refuse("error-at-long-ago", &args).into());
-        }
         if at > now + AHEAD_MS {
             let args = [("time", Arg::Text(&shown))];
             return Err(say.refuse("error-at-ahead", &args).into());
+        }
+        if at < now - BACK_MS {
+            let first = say.clock_day(now - BACK_MS, now);
+            let args = [("time", Arg::Text(&shown)), ("first", Arg::Text(&first))];
+            return Err(say.refuse("error-at-long-ago", &args).into());
         }
         Ok(at)
     }

@@ -1,0 +1,9 @@
+//! Nights told act by act: what each act records, what it says, and what is refused with what to do instead.
+
+mod cooks;
+mod crew;
+mod openings;
+mod pieces;
+mod pits;
+mod refusals;
+mod undo;
