@@ -11,7 +11,7 @@ use crate::{
     moment::Moment,
     readings::Tails,
     safety::Form,
-    words::{Locale, Viewer},
+    words::Viewer,
 };
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -126,11 +126,6 @@ impl Night {
     /// The next acts are this device's.
     pub fn hand_to(&mut self, n: u128) {
         self.viewer.device = device(n);
-    }
-
-    /// Reads Spanish from here on.
-    pub fn in_spanish(&mut self) {
-        self.viewer.locale = Locale::EsUs;
     }
 
     /// Decides, and records nothing.

@@ -286,7 +286,7 @@ fn no_instant_is_taken_that_cannot_be_meant() {
             "11:10 PM has not come yet.",
             "11:10 p. m.: esa hora todavía",
         ),
-        (off(i64::MAX), "Dec 31, 9999", "31 dic 9999"),
+        (off(i64::MAX), "Dec 30, 9999", "30 dic 9999"),
         (
             Act::Sleep { until: now },
             "Sleep ends after 11:00 PM and before tomorrow 11:00 PM",
