@@ -22,7 +22,7 @@
 //! search over the same states (A*; Hart, Nilsson and Raphael 1968, from memory). Meats that are due together with the
 //! same rhythm count as one.
 //!
-//! The search stops at a budget of expanded states, not of seconds; up to three meats it is far beyond need. Past it
+//! The search stops at a budget of openings weighed, not of seconds; up to three meats it is far beyond need. Past it
 //! the answer is the best plan met so far, which keeps every window all the same, and says `exact: false` and the count
 //! that no plan can go below.
 

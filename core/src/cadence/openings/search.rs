@@ -9,10 +9,10 @@ use std::{
     collections::{BTreeMap, BinaryHeap},
 };
 
-/// How many states may be expanded for so many meats of different rhythm. Up to three meats the search is to be exact,
+/// How many openings may be weighed for so many meats of different rhythm. Up to three meats the search is to be exact,
 /// and the budget only keeps absurd input from running on; for more it keeps the screen from waiting.
 pub(super) const fn budget(meats: usize) -> usize {
-    if meats <= 3 { 1_000_000 } else { 2_000 }
+    if meats <= 3 { 50_000_000 } else { 150_000 }
 }
 
 /// After how many expanded states the search goes straight to a plan, so that it always has a good one in hand.
@@ -53,11 +53,12 @@ struct Search<'a> {
     best: Option<(u64, Vec<Step>)>,
 }
 
-/// A plan that keeps every window: the best there is, or past `budget` expanded states the best that was met.
+/// A plan that keeps every window: the best there is, or past `budget` openings weighed the best that was met.
 pub(super) fn best_plan(pit: &Pit, budget: usize) -> Found {
     let mut search = Search::of(pit);
     let mut at_least = None;
     let mut expanded = 0;
+    let mut weighed = 0;
     while let Some((Reverse(bound), _, Reverse(index), cost)) = search.waiting.pop() {
         if search.worse_than_best(bound) {
             break;
@@ -65,7 +66,7 @@ pub(super) fn best_plan(pit: &Pit, budget: usize) -> Found {
         if search.nodes[index].cost < cost {
             continue;
         }
-        if expanded >= budget {
+        if weighed >= budget {
             at_least = Some(bound);
             break;
         }
@@ -73,7 +74,7 @@ pub(super) fn best_plan(pit: &Pit, budget: usize) -> Found {
             search.dive(index);
         }
         expanded += 1;
-        search.expand(index);
+        weighed += search.expand(index);
     }
     let (cost, steps) = search
         .best
@@ -129,10 +130,11 @@ impl<'a> Search<'a> {
     }
 
     /// Puts what may follow node `index` in the queue, unless it cannot be better than the best plan met.
-    fn expand(&mut self, index: usize) {
-        for (step, dues, price) in
-            followers(self.pit, self.nodes[index].step.at, &self.nodes[index].dues)
-        {
+    /// Says how many openings that were.
+    fn expand(&mut self, index: usize) -> usize {
+        let followers = followers(self.pit, self.nodes[index].step.at, &self.nodes[index].dues);
+        let weighed = followers.len();
+        for (step, dues, price) in followers {
             let cost = self.nodes[index].cost + price;
             let spare = self.spare(cost);
             let bound = cost + self.guide.at_least(&dues, spare);
@@ -148,6 +150,7 @@ impl<'a> Search<'a> {
                 );
             }
         }
+        weighed
     }
 
     fn wait(&mut self, node: Node, bound: u64) {
