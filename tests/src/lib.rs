@@ -1,1 +1,5 @@
-//! Slowbend.
+//! What crosses crates: the simulator with its laws, and helpers of the tests in `tests/`.
+//!
+//! Start at [`sim`]: one seed is one run of a small world of devices, and the same seed is the same run.
+
+pub mod sim;

@@ -1,0 +1,206 @@
+//! The world: a few devices, the true time, and all that the laws are checked against.
+
+use super::{
+    STEPS, Told, Trace,
+    checkers::{law1, law3},
+    clock::Clock,
+    device::Device,
+    exchange::{self, Way},
+    faults::Files,
+    inject::Stranger,
+    picture::Picture,
+    place,
+    rng::Rng,
+};
+use slowbend_core::{
+    log::{Entry, EntryKey},
+    moment::{HOUR, MINUTE, SECOND},
+};
+use std::collections::{BTreeMap, BTreeSet};
+use tempfile::TempDir;
+
+/// 2026-06-13 09:00 UTC: a regatta Saturday, four in the morning in Chicago.
+const BEGINS: i64 = 1_781_341_200_000;
+const DAY: i64 = 24 * HOUR;
+
+/// A copy of a device's files, with what it had been told by then.
+#[derive(Clone, Debug)]
+pub struct Backup {
+    /// The files.
+    pub files: Files,
+    /// What the device had been told.
+    pub acked: BTreeMap<EntryKey, Entry>,
+}
+
+/// All there is.
+pub struct World {
+    /// Chance.
+    pub rng: Rng,
+    /// The true time.
+    pub true_ms: i64,
+    /// The devices.
+    pub devices: Vec<Device>,
+    /// Who writes odd entries.
+    pub stranger: Stranger,
+    /// Entries that somebody asked to erase.
+    pub erased: BTreeSet<EntryKey>,
+    /// Whether two may have written under one name.
+    pub forked: bool,
+    /// A backup of each device, if one was made.
+    pub backups: BTreeMap<usize, Backup>,
+    /// How many acts were taken.
+    pub taken: u32,
+    trace: Trace,
+    _root: TempDir,
+}
+
+impl World {
+    /// The world of a seed.
+    pub fn new(seed: u64) -> Self {
+        let mut rng = Rng::new(seed);
+        let root = place::fresh();
+        let true_ms = BEGINS + rng.from_to(0, 365) * DAY;
+        let count = 1 + rng.below(3);
+        let device = |name| Device::new(root.path(), name, Clock::right(true_ms));
+        Self {
+            devices: (0..count).map(device).collect(),
+            rng,
+            true_ms,
+            stranger: Stranger::default(),
+            erased: BTreeSet::new(),
+            forked: false,
+            backups: BTreeMap::new(),
+            taken: 0,
+            trace: Trace::default(),
+            _root: root,
+        }
+    }
+
+    /// Lets `steps` things happen, then heals everything and compares.
+    ///
+    /// # Errors
+    /// The law that was broken.
+    pub fn live(&mut self, steps: u32) -> Told<()> {
+        self.found_crew()?;
+        for step in 0..steps {
+            self.true_ms += self.pause();
+            let who = self.rng.below(self.devices.len());
+            let line = self.happen(who);
+            let told = line.as_ref().map_or_else(String::clone, String::clone);
+            self.say(step, who, &told);
+            line?;
+            self.check(who)?;
+        }
+        self.heal()
+    }
+
+    /// Most of the time all devices begin as one crew.
+    fn found_crew(&mut self) -> Told<()> {
+        let now = self.true_ms;
+        let log = self.devices[0]
+            .door(now)?
+            .log()
+            .map_err(|trouble| trouble.to_string())?;
+        let together = self.rng.chance(80);
+        for device in self.devices.iter_mut().skip(1).filter(|_| together) {
+            let moment = device.moment(now);
+            let joined = device.door(now)?.join_crew(log, &moment);
+            joined.map_err(|trouble| format!("law 1: no joining: {trouble}"))?;
+        }
+        Ok(())
+    }
+
+    fn pause(&mut self) -> i64 {
+        match self.rng.below(10) {
+            0..=3 => self.rng.from_to(1, 50) * SECOND,
+            4..=8 => self.rng.from_to(1, 25) * MINUTE,
+            _ => self.rng.from_to(1, 6) * HOUR,
+        }
+    }
+
+    fn say(&mut self, step: u32, who: usize, told: &str) {
+        let moment = self.devices[who].moment(self.true_ms);
+        self.trace.say(format!(
+            "{step:>3} {} device {who} (shows {} {}) {told}",
+            self.true_ms, moment.utc_ms, moment.zone
+        ));
+    }
+
+    /// The laws that hold for one device at any time.
+    fn check(&mut self, who: usize) -> Told<()> {
+        let now = self.true_ms;
+        let device = &mut self.devices[who];
+        let held = device.entries(now)?;
+        law1::check(device, &held, &self.erased)
+    }
+
+    /// All clocks right, everything exchanged: now all must agree.
+    fn heal(&mut self) -> Told<()> {
+        let now = self.true_ms;
+        self.devices
+            .iter_mut()
+            .for_each(|device| device.clock.mend());
+        for _ in 0..2 {
+            for to in 0..self.devices.len() {
+                for from in 0..self.devices.len() {
+                    self.give(from, to, Way::Whole)?;
+                }
+            }
+        }
+        let held: Vec<Vec<Entry>> = self
+            .devices
+            .iter_mut()
+            .map(|device| device.entries(now))
+            .collect::<Told<_>>()?;
+        for (i, entries) in held.iter().enumerate().skip(1) {
+            law3::same_entries(&held[0], entries, (0, i))?;
+        }
+        law3::order_is_nothing(&held[0])?;
+        (0..self.devices.len()).try_for_each(|who| self.check(who))?;
+        let state = Picture::of(&held[0]).hash();
+        self.trace.say(format!(
+            "healed: {} entries, {} acts taken, state {state}",
+            held[0].len(),
+            self.taken
+        ));
+        Ok(())
+    }
+
+    /// Entries of one device to another; all of them where two wrote under one name, since numbers then say nothing.
+    ///
+    /// # Errors
+    /// A law that was broken.
+    pub fn give(&mut self, from: usize, to: usize, way: Way) -> Told<String> {
+        let Ok([from, to]) = self.devices.get_disjoint_mut([from, to]) else {
+            return Ok("meets nobody".into());
+        };
+        match (self.forked, way) {
+            (true, Way::Whole) => exchange::pour(from, to, self.true_ms),
+            _ => exchange::meet(from, to, way, self.true_ms, &mut self.rng),
+        }
+    }
+
+    /// What happened.
+    pub fn into_trace(self) -> Trace {
+        self.trace
+    }
+}
+
+/// Runs a seed twice and compares what happened: law 7.
+///
+/// # Errors
+/// When it was not the same, or a law was broken.
+pub fn twice(seed: u64) -> Result<(), String> {
+    let (first, second) = (super::run(seed)?, super::run(seed)?);
+    let differs = first
+        .lines()
+        .iter()
+        .zip(second.lines())
+        .find(|(a, b)| a != b);
+    match (differs, first.hash() == second.hash()) {
+        (None, true) => Ok(()),
+        (lines, _) => Err(format!(
+            "law 7: seed {seed} ran otherwise the second time ({STEPS} steps): {lines:?}"
+        )),
+    }
+}
