@@ -18,7 +18,7 @@ pub struct Stranger {
 impl Default for Stranger {
     fn default() -> Self {
         Self {
-            log: LogId(Uuid::from_u128(0x10_9)),
+            log: LogId(Uuid::from_u128(0x109)),
             device: DeviceId(Uuid::from_u128(0x0dd)),
             n: 0,
         }

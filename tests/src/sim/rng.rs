@@ -12,7 +12,7 @@ impl Rng {
     }
 
     /// Any number.
-    pub fn next(&mut self) -> u64 {
+    pub fn any(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
         let mut mixed = self.0;
         mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
@@ -24,18 +24,18 @@ impl Rng {
     pub fn below(&mut self, count: usize) -> usize {
         match count {
             0 => 0,
-            count => (self.next() % count as u64) as usize,
+            count => (self.any() % count as u64) as usize,
         }
     }
 
     /// A number from `low` to `high`, both possible.
     pub fn from_to(&mut self, low: i64, high: i64) -> i64 {
-        low + (self.next() % (high - low + 1) as u64) as i64
+        low + (self.any() % (high - low + 1) as u64) as i64
     }
 
     /// True this many times in a hundred.
     pub fn chance(&mut self, percent: u64) -> bool {
-        self.next() % 100 < percent
+        self.any() % 100 < percent
     }
 
     /// One of several; none of none.
@@ -49,7 +49,7 @@ impl Rng {
     /// When the weights add up to nothing.
     pub fn weighed<T: Copy>(&mut self, of: &[(u64, T)]) -> T {
         let all: u64 = of.iter().map(|(weight, _)| weight).sum();
-        let mut at = self.next() % all;
+        let mut at = self.any() % all;
         for (weight, one) in of {
             match at.checked_sub(*weight) {
                 Some(rest) => at = rest,
@@ -70,7 +70,7 @@ impl Rng {
     pub fn bytes(&mut self) -> [u8; 32] {
         let mut bytes = [0; 32];
         for eight in bytes.chunks_mut(8) {
-            eight.copy_from_slice(&self.next().to_le_bytes());
+            eight.copy_from_slice(&self.any().to_le_bytes());
         }
         bytes
     }
@@ -85,7 +85,7 @@ mod tests {
         let first = |seed| {
             (0..50)
                 .map(|_| 0)
-                .scan(Rng::new(seed), |rng, _| Some(rng.next()))
+                .scan(Rng::new(seed), |rng, _| Some(rng.any()))
                 .collect::<Vec<_>>()
         };
         assert_eq!(first(7), first(7));
@@ -96,7 +96,7 @@ mod tests {
     fn the_numbers_are_those_of_splitmix64() {
         // First outputs for seed 1234567, as printed with the reference implementation (from memory).
         let mut rng = Rng::new(1_234_567);
-        assert_eq!(rng.next(), 6_457_827_717_110_365_317);
-        assert_eq!(rng.next(), 3_203_168_211_198_807_973);
+        assert_eq!(rng.any(), 6_457_827_717_110_365_317);
+        assert_eq!(rng.any(), 3_203_168_211_198_807_973);
     }
 }

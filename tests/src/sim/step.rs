@@ -127,7 +127,7 @@ impl World {
 
     fn somebody_acts(&mut self, who: usize) -> Told<String> {
         let act = self.any_act(who)?;
-        let token = format!("form {}", self.rng.next());
+        let token = format!("form {}", self.rng.any());
         let token = self.rng.chance(20).then_some(token.as_str());
         let outcome = match self.try_act(who, &act, token)? {
             Ok(outcome) => outcome,
