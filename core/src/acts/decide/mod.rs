@@ -29,6 +29,8 @@ mod times;
 mod undo;
 
 #[cfg(test)]
+mod laws;
+#[cfg(test)]
 mod stories;
 #[cfg(test)]
 mod testing;
