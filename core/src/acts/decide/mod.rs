@@ -1,14 +1,15 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
-//! crew owns, `people` who is there, `cooks`, `pieces`, `opening`, `pits`, `dishes` and `jobs` one cook, `undo` taking back.
-//! `find` looks things up, `times`, `ranges` and `texts` say what is taken: whatever a form, a shell or a script hands
+//! crew owns, `people` who is there, `cooks`, `pieces`, `parts`, `checking`, `opening`, `pits`, `dishes` and `jobs` one
+//! cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
 //!
 //! Laws: a refused act drafts nothing; the same context and act give the same decision; every instant drafted is one
-//! that [`times`] takes, and every text one that [`texts`] has cleaned.
+//! that `times` takes, and every text one that `texts` has cleaned.
 
 mod boil;
+mod checking;
 mod cooks;
 mod dishes;
 mod fields;
@@ -17,6 +18,7 @@ mod jobs;
 mod naming;
 mod new_meat;
 mod opening;
+mod parts;
 mod people;
 mod pieces;
 mod pits;
@@ -162,8 +164,8 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
             glazed,
             at,
         } => opening::open(context, *pit, [wetted, turned, glazed], *at),
-        Act::Split { piece, names } => pieces::split(context, *piece, names),
-        Act::Join { pieces, name } => pieces::join(context, pieces, name),
+        Act::Split { piece, names } => parts::split(context, *piece, names),
+        Act::Join { pieces, name } => parts::join(context, pieces, name),
         Act::SetStage { piece, stage, at } => pieces::set_stage(context, *piece, *stage, *at),
         Act::Move {
             piece,
@@ -172,7 +174,7 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
             at,
         } => pieces::go(context, *piece, *pit, spot, *at),
         Act::AnswerRub { piece, set, at } => pieces::answer_rub(context, *piece, *set, *at),
-        Act::Check { piece, results, at } => pieces::check(context, *piece, results, *at),
+        Act::Check { piece, results, at } => checking::check(context, *piece, results, *at),
         Act::Read {
             cook,
             place,

@@ -1,33 +1,30 @@
-//! Laws of every act, tried on acts made of whatever a form, a shell or a script could hand in.
+//! Acts made of whatever a form, a shell or a script could hand in: numbers near every limit, texts of all kinds, ids
+//! that are known and one that is not.
 
-use super::{testing::*, times};
+use super::super::testing::*;
 use crate::{
     acts::{Act, NewMeat},
     cadence::Cadence,
     checks::{BarkSet, Cut, Spot, Temperature, TestResult},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
-    log::{
-        Band, Bath, Entry, EntryKey, Field, Job, MAX_ENTRY_BYTES, Meaning, PitKind, Serve, Stage,
-        Stamp, Subject, Where, Wrap,
-    },
+    log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     moment::HOUR,
     safety::Form,
     units::Mk,
-    words::Locale,
 };
 use proptest::prelude::*;
 
 /// What an act is made of: numbers near every limit, texts of all kinds, and places in lists of ids.
 #[derive(Clone, Debug)]
-struct Stuff {
-    numbers: [i64; 4],
-    texts: [String; 2],
-    picks: [usize; 4],
-    at: Option<i64>,
+pub struct Stuff {
+    pub numbers: [i64; 4],
+    pub texts: [String; 2],
+    pub picks: [usize; 4],
+    pub at: Option<i64>,
 }
 
 /// The ids that stuff picks from: those of the night, and one that nothing has.
-struct Ids {
+pub struct Ids {
     cooks: Vec<CookId>,
     pieces: Vec<PieceId>,
     pits: Vec<PitId>,
@@ -35,7 +32,7 @@ struct Ids {
 }
 
 impl Ids {
-    fn of(r: &Regatta) -> Self {
+    pub fn of(r: &Regatta) -> Self {
         let unknown = EntryKey {
             log: LogId(nobody()),
             device: DeviceId(nobody()),
@@ -92,7 +89,8 @@ fn texts() -> impl Strategy<Value = String> {
     ]
 }
 
-fn stuff() -> impl Strategy<Value = Stuff> {
+/// Any stuff.
+pub fn stuff() -> impl Strategy<Value = Stuff> {
     let at = prop::option::of(numbers());
     let picks = prop::array::uniform4(0usize..40);
     (
@@ -110,7 +108,7 @@ fn stuff() -> impl Strategy<Value = Stuff> {
 }
 
 /// One act of each kind made of that stuff.
-fn acts(ids: &Ids, s: &Stuff) -> Vec<Act> {
+pub fn acts(ids: &Ids, s: &Stuff) -> Vec<Act> {
     [of_crew(ids, s), of_cook(ids, s), of_pieces(ids, s)].concat()
 }
 
@@ -290,7 +288,7 @@ fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {
             at,
         },
         Act::Open {
-            pit: (s.picks[0] % 2 == 0).then_some(pit),
+            pit: s.picks[0].is_multiple_of(2).then_some(pit),
             wetted: vec![piece, second],
             turned: vec![second],
             glazed: vec![piece],
@@ -329,76 +327,4 @@ fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {
         },
         Act::SeeFire { cook, pit, at },
     ]
-}
-
-/// The law: an act is refused with a sentence, or its drafts are small, dated within what may be claimed, and read back
-/// as what they were; its words exist; and it folds.
-fn keeps_the_law(night: &mut Night, act: Act) -> Result<(), TestCaseError> {
-    let now = night.moment.utc_ms;
-    let decision = match night.decide(&act) {
-        Ok(decision) => decision,
-        Err(refused) => {
-            prop_assert!(refused.reason.contains('.'), "{}", refused.reason);
-            prop_assert!(!refused.reason.contains("⟨error"), "{}", refused.reason);
-            return Ok(());
-        }
-    };
-    prop_assert!(!decision.drafts.is_empty());
-    prop_assert!(!decision.said.is_empty() && !decision.said.contains("⟨act"));
-    for draft in &decision.drafts {
-        let window = now - times::BACK_MS..=now + times::AHEAD_MS;
-        prop_assert!(window.contains(&draft.at), "{}", draft.at);
-        let raw = draft.raw();
-        prop_assert!(raw.len() <= MAX_ENTRY_BYTES);
-        prop_assert_eq!(Entry::meaning(&raw), Meaning::Known(draft.payload.clone()));
-    }
-    night.does(act);
-    Ok(())
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
-
-    #[test]
-    fn whatever_is_handed_in_is_recorded_soundly_or_refused_with_a_sentence(
-        all in prop::collection::vec((stuff(), 0usize..64), 1..8),
-        spanish in any::<bool>(),
-    ) {
-        let (mut night, r) = Night::on_the_pits();
-        night.viewer.locale = if spanish { Locale::EsUs } else { Locale::EnUs };
-        let ids = Ids::of(&r);
-        for (stuff, kind) in all {
-            let acts = acts(&ids, &stuff);
-            keeps_the_law(&mut night, acts[kind % acts.len()].clone())?;
-        }
-    }
-
-    #[test]
-    fn every_kind_of_act_keeps_the_law(stuff in stuff(), utc_ms in prop::option::of(any::<i64>())) {
-        let (mut night, r) = Night::on_the_pits();
-        night.moment.utc_ms = utc_ms.unwrap_or(night.moment.utc_ms);
-        for act in acts(&Ids::of(&r), &stuff) {
-            let (mut fresh, _) = Night::on_the_pits();
-            fresh.moment = night.moment.clone();
-            keeps_the_law(&mut fresh, act)?;
-        }
-    }
-}
-
-#[test]
-fn the_same_night_gives_the_same_decision() {
-    let stuff = Stuff {
-        numbers: [30, 60, 10, 5],
-        texts: ["Butt".into(), "America/Chicago".into()],
-        picks: [0, 2, 0, 1],
-        at: None,
-    };
-    let run = || {
-        let (mut night, r) = Night::on_the_pits();
-        let acts = acts(&Ids::of(&r), &stuff);
-        acts.iter().map(|act| night.decide(act)).collect::<Vec<_>>()
-    };
-    let first = run();
-    assert_eq!(first, run());
-    assert!(first.iter().filter(|decided| decided.is_ok()).count() > 12);
 }
