@@ -22,6 +22,8 @@ mod known;
 mod open;
 mod readings;
 mod screens;
+#[cfg(test)]
+mod tests;
 mod work;
 
 pub use exchange::{EXPORT_HEADER, ExportLine};
