@@ -35,8 +35,8 @@ pub(super) fn open(
     let wetted = meats(context, wetted)?;
     let turned = meats(context, turned)?;
     let glazed = meats(context, glazed)?;
-    share::apart(context, &share::mopped(&pieces(&wetted)))?;
-    share::apart(context, &pieces(&glazed))?;
+    share::apart(context, &share::mopped(&wetted))?;
+    share::apart(context, &glazed)?;
     let mut openings = Openings {
         context,
         pit,
@@ -61,10 +61,6 @@ pub(super) fn open(
 fn meats<'a>(context: &Context<'a>, ids: &[PieceId]) -> Result<Meats<'a>, Refused> {
     let once = BTreeSet::from_iter(ids);
     once.into_iter().map(|id| context.meat(*id)).collect()
-}
-
-fn pieces<'a>(meats: &Meats<'a>) -> Vec<&'a Piece> {
-    meats.iter().map(|(_, piece)| *piece).collect()
 }
 
 /// Refuses to wet what is wrapped; glaze goes on in a boat, which is open above.

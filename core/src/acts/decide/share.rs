@@ -6,36 +6,43 @@ use crate::{
         Cadence,
         share::{Apart, Touched, may_share},
     },
-    cook::Piece,
+    checks::{SafeState, verdict},
+    cook::{Cook, Piece, verdict_input::verdict_input},
     error::Refused,
     words::Arg,
 };
 
-/// Refuses one going over with a mop or brush that touched poultry and another meat.
+/// Refuses one going over with a mop or brush that touched poultry and another meat, unless both are shown to be safe.
 ///
-/// Poultry counts as raw here whatever it was read at, and other meat as raw too: nobody proves a meat cooked between two
-/// strokes of a mop, and a meat that is shown to be done comes off. A spray touches nothing, so what is spritzed may be
-/// sprayed from one bottle.
-pub(super) fn apart(context: &Context<'_>, touched: &[&Piece]) -> Result<(), Refused> {
+/// A meat counts as raw until its readings show its published minimum, by the same verdict that screens show. Pairs
+/// without poultry are not refused: most meats are never read before they are nearly done, and a refusal at each mop
+/// would only teach people not to record it; screens say the caution instead. A spray touches nothing, so what is
+/// spritzed may be sprayed from one bottle.
+pub(super) fn apart(context: &Context<'_>, touched: &[(&Cook, &Piece)]) -> Result<(), Refused> {
     for (i, first) in touched.iter().enumerate() {
         for second in &touched[i + 1..] {
-            may_share(as_touched(first), as_touched(second))
-                .map_err(|why| refused(context, why, first, second))?;
+            if first.1.cut.is_poultry() || second.1.cut.is_poultry() {
+                may_share(as_touched(context, first), as_touched(context, second))
+                    .map_err(|why| refused(context, why, first.1, second.1))?;
+            }
         }
     }
     Ok(())
 }
 
 /// Those that were gone over with a mop: all but the spritzed.
-pub(super) fn mopped<'p>(wetted: &[&'p Piece]) -> Vec<&'p Piece> {
-    let by_mop = |piece: &&&Piece| !matches!(piece.cadence.value, Cadence::Spritz { .. });
+pub(super) fn mopped<'p>(wetted: &[(&'p Cook, &'p Piece)]) -> Vec<(&'p Cook, &'p Piece)> {
+    let by_mop =
+        |(_, piece): &&(&Cook, &Piece)| !matches!(piece.cadence.value, Cadence::Spritz { .. });
     wetted.iter().filter(by_mop).copied().collect()
 }
 
-fn as_touched(piece: &Piece) -> Touched {
+fn as_touched(context: &Context<'_>, (cook, piece): &(&Cook, &Piece)) -> Touched {
+    let input = verdict_input(&context.known, cook, piece, context.now());
+    let safe = verdict(&input).is_ok_and(|verdict| verdict.safety.state == SafeState::Safe);
     Touched {
         poultry: piece.cut.is_poultry(),
-        raw: true,
+        raw: !safe,
     }
 }
 

@@ -4,9 +4,11 @@ use super::super::testing::*;
 use crate::{
     acts::Act,
     cadence::Cadence,
+    checks::{Spot, Temperature, TestResult},
     ids::PieceId,
     log::{Draft, Field, Opened, Stage, Subject, Wrap},
     moment::MINUTE,
+    units::Mk,
 };
 
 fn opened(night: &Night, r: &Regatta, fact: Opened) -> Draft {
@@ -160,4 +162,34 @@ fn raw_poultry_shares_a_spray_and_never_a_mop() {
         at: None,
     };
     night.refuses(&glaze);
+}
+
+#[test]
+fn a_bird_that_is_shown_to_be_safe_shares_a_mop_with_what_is_too() {
+    let (mut night, r) = Night::on_the_pits();
+    let read = |piece, spots: &[Spot]| {
+        let heat = |spot: &Spot| {
+            TestResult::Heat(Temperature {
+                mk: Mk::from_f(195),
+                spot: *spot,
+                thermometer: None,
+                instant_read: true,
+            })
+        };
+        let results = spots.iter().map(heat).collect();
+        let at = None;
+        Act::Check { piece, results, at }
+    };
+    night.does(read(
+        r.turkey,
+        &[Spot::UpperThick, Spot::LowerThick, Spot::InnerBreastbone],
+    ));
+    let both = mop(&[r.turkey, r.ribs[0]]);
+    let refused = night.refuses(&both);
+    assert!(
+        refused.starts_with("One brush must not touch both"),
+        "{refused}"
+    );
+    night.does(read(r.ribs[0], &[Spot::BetweenBones]));
+    assert_eq!(night.does(both).decision.drafts.len(), 2);
 }
