@@ -1,5 +1,7 @@
-//! What crosses crates: the simulator with its laws, and helpers of the tests in `tests/`.
+//! What crosses crates: the simulator with its laws, stories, and helpers of the tests in `tests/`.
 //!
-//! Start at [`sim`]: one seed is one run of a small world of devices, and the same seed is the same run.
+//! Start at [`sim`]: one seed is one run of a small world of devices, and the same seed is the same run. [`stories`] are
+//! nights told as files.
 
 pub mod sim;
+pub mod stories;

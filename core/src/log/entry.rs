@@ -11,6 +11,7 @@ pub const MAX_ENTRY_BYTES: usize = 256 * 1024;
 
 /// One thing that happened. Equal entries are equal bytes.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Entry {
     /// Its name.
     pub key: EntryKey,
@@ -22,6 +23,7 @@ pub struct Entry {
 
 /// The bytes of an entry, or the marker that they were erased for good.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Body {
     /// JSON, kept and passed on as it came.
     Raw(Vec<u8>),

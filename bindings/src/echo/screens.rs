@@ -1,0 +1,66 @@
+//! What comes out: screens and alarms.
+
+use super::{echo, write};
+use crate::Slowbend;
+use slowbend_core::{
+    alarms::AlarmList,
+    error::Trouble,
+    ids::{CookId, PieceId},
+    moment::Moment,
+    screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
+    words::Viewer,
+};
+
+echo!(StartScreen, start_from_json, start_json, start_canon);
+echo!(Pitside, pitside_from_json, pitside_json, pitside_canon);
+echo!(PieceScreen, piece_from_json, piece_json, piece_canon);
+echo!(CheckScreen, check_from_json, check_json, check_canon);
+echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
+echo!(Settings, settings_from_json, settings_json, settings_canon);
+echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
+
+/// Which screen.
+#[derive(Clone, Debug, uniffi::Enum)]
+pub enum Screen {
+    /// The first one.
+    Start,
+    /// The propped phone's.
+    Pitside {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// One meat.
+    Piece {
+        /// Which one.
+        piece: PieceId,
+    },
+    /// Trying one meat.
+    Check {
+        /// Which one.
+        piece: PieceId,
+    },
+    /// What happened.
+    Timeline {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// Pits, thermometers and habits.
+    Settings,
+    /// What must ring, at most 60.
+    Alarms,
+}
+
+/// The JSON of a screen as Rust writes it, no record having crossed the border.
+#[uniffi::export]
+pub fn screen_text(of: &Slowbend, viewer: &Viewer, screen: Screen, moment: &Moment) -> Result<String, Trouble> {
+    let mut door = of.door();
+    Ok(match screen {
+        Screen::Start => write(&door.start(viewer, None, moment)?),
+        Screen::Pitside { cook } => write(&door.pitside(viewer, cook, moment)?),
+        Screen::Piece { piece } => write(&door.piece(viewer, piece, moment)?),
+        Screen::Check { piece } => write(&door.check(viewer, piece, moment)?),
+        Screen::Timeline { cook } => write(&door.timeline(viewer, cook, None, moment)?),
+        Screen::Settings => write(&door.settings(viewer, moment)?),
+        Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
+    })
+}
