@@ -11,6 +11,7 @@ use slowbend_core::{
     ids::{CookId, DeviceId, LogId, PieceId},
     log::{Entry, EntryKey},
     moment::Moment,
+    readings::{ImportPlan, Report},
     screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
     store::StoreTrouble,
     words::Viewer,
@@ -57,12 +58,12 @@ impl Slowbend {
     }
 
     /// This device.
-    pub fn device(&self) -> DeviceId {
+    pub fn device(&self) -> Result<DeviceId, Trouble> {
         self.door().device()
     }
 
     /// The log that this device writes in.
-    pub fn log(&self) -> LogId {
+    pub fn log(&self) -> Result<LogId, Trouble> {
         self.door().log()
     }
 
@@ -79,6 +80,18 @@ impl Slowbend {
     /// Takes probe readings; durable within a minute.
     pub fn readings(&self, batch: Vec<SensorReading>, moment: &Moment) -> Result<(), Trouble> {
         self.door().readings(&batch, moment)
+    }
+
+    /// Takes the file of readings `path` of another instrument, by `plan`: all of it or, where it is no such file, nothing.
+    pub fn import_readings(
+        &self,
+        path: String,
+        plan: &ImportPlan,
+        cook: Option<CookId>,
+        moment: &Moment,
+    ) -> Result<Report, Trouble> {
+        let file = File::open(path).map_err(StoreTrouble::from)?;
+        self.door().import_readings(file, plan, cook, moment)
     }
 
     /// Takes entries of other devices, in any order, split, repeated; answers how many were not here before.

@@ -8,6 +8,7 @@ use std::collections::BTreeSet;
 /// What stands between cells.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Delimiter {
     /// `,`: numbers have a decimal point.
     Comma,
@@ -35,6 +36,7 @@ impl Delimiter {
 
 /// A column of temperatures.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct TempColumn {
     /// From 0.
     pub column: u32,
@@ -46,6 +48,7 @@ pub struct TempColumn {
 
 /// How to read one file.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct ImportPlan {
     /// The source of the series: the instrument or the file.
     pub source: String,

@@ -13,6 +13,7 @@ pub const HOTTEST_MK: i64 = 1_073_150;
 /// What is wrong with a row or a cell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Fault {
     /// The row has fewer columns than the plan reads.
     FewColumns,
@@ -36,6 +37,7 @@ pub enum Fault {
 
 /// One thing that was not taken.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Refused {
     /// Line of the file that the row begins on, from 1.
     pub line: u64,

@@ -13,6 +13,7 @@ pub const TOLD_MAX: usize = 10;
 
 /// What an import did. With one temperature column, `rows = taken + doubled + refused + blank`.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Report {
     /// Rows after the header.
     pub rows: u64,
@@ -40,6 +41,7 @@ pub struct Report {
 
 /// A reading far from its neighbor.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Jump {
     /// Line of the file, from 1.
     pub line: u64,
