@@ -8,11 +8,10 @@ use slowbend_core::{
     alarms::{AlarmId, AlarmList},
     door::{OpenArgs, SensorReading, Slowbend as Door},
     error::Trouble,
-    ids::{CookId, DeviceId, LogId, PieceId},
+    ids::{CookId, DeviceId, LogId},
     log::{Entry, EntryKey},
     moment::Moment,
     readings::{ImportPlan, Report},
-    screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
     store::StoreTrouble,
     words::Viewer,
 };
@@ -30,7 +29,9 @@ pub struct Slowbend {
 impl Slowbend {
     /// Around a door that is open already.
     pub(crate) fn over(door: Door) -> Arc<Self> {
-        Arc::new(Self { door: Mutex::new(door) })
+        Arc::new(Self {
+            door: Mutex::new(door),
+        })
     }
 
     /// The door, also after a call that panicked: what returned is on disk, and each verb writes all or nothing, so a
@@ -53,7 +54,11 @@ impl Slowbend {
     /// backups, so that a copied database is noticed.
     #[uniffi::constructor]
     pub fn open(place: String, install_id: String, moment: &Moment) -> Result<Arc<Self>, Trouble> {
-        let args = OpenArgs { place: place.into(), install_id, entropy: entropy()? };
+        let args = OpenArgs {
+            place: place.into(),
+            install_id,
+            entropy: entropy()?,
+        };
         Ok(Self::over(Door::open(args, moment)?))
     }
 
@@ -73,7 +78,13 @@ impl Slowbend {
     }
 
     /// Records what was done, once for each `token`: the same token again answers as the first time.
-    pub fn act_once(&self, token: &str, viewer: &Viewer, act: &Act, moment: &Moment) -> Result<Outcome, Trouble> {
+    pub fn act_once(
+        &self,
+        token: &str,
+        viewer: &Viewer,
+        act: &Act,
+        moment: &Moment,
+    ) -> Result<Outcome, Trouble> {
         self.door().act_once(token, viewer, act, moment)
     }
 
@@ -101,7 +112,10 @@ impl Slowbend {
 
     /// The entries that a device lacks that has, of each log and device, those up to the named one.
     pub fn entries_after(&self, have: Vec<EntryKey>) -> Result<Vec<Entry>, Trouble> {
-        let have: Vec<_> = have.iter().map(|last| (last.log, last.device, last.n)).collect();
+        let have: Vec<_> = have
+            .iter()
+            .map(|last| (last.log, last.device, last.n))
+            .collect();
         self.door().entries_after(&have)
     }
 
@@ -110,44 +124,13 @@ impl Slowbend {
         self.door().join_crew(log, moment)
     }
 
-    /// The first screen; `past_before` is the cursor of a page of past cooks.
-    pub fn start(&self, viewer: &Viewer, past_before: Option<i64>, moment: &Moment) -> Result<StartScreen, Trouble> {
-        self.door().start(viewer, past_before, moment)
-    }
-
-    /// The screen of the propped phone.
-    pub fn pitside(&self, viewer: &Viewer, cook: CookId, moment: &Moment) -> Result<Pitside, Trouble> {
-        self.door().pitside(viewer, cook, moment)
-    }
-
-    /// The screen of one meat.
-    pub fn piece(&self, viewer: &Viewer, piece: PieceId, moment: &Moment) -> Result<PieceScreen, Trouble> {
-        self.door().piece(viewer, piece, moment)
-    }
-
-    /// The screen for trying one meat.
-    pub fn check(&self, viewer: &Viewer, piece: PieceId, moment: &Moment) -> Result<CheckScreen, Trouble> {
-        self.door().check(viewer, piece, moment)
-    }
-
-    /// What happened in a cook; `before` is the cursor of a page.
-    pub fn timeline(
+    /// The ordered list of what must ring, at most `limit`: make the platform's list equal to it.
+    pub fn alarms(
         &self,
         viewer: &Viewer,
-        cook: CookId,
-        before: Option<i64>,
         moment: &Moment,
-    ) -> Result<Timeline, Trouble> {
-        self.door().timeline(viewer, cook, before, moment)
-    }
-
-    /// Pits, thermometers and habits.
-    pub fn settings(&self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
-        self.door().settings(viewer, moment)
-    }
-
-    /// The ordered list of what must ring, at most `limit`: make the platform's list equal to it.
-    pub fn alarms(&self, viewer: &Viewer, moment: &Moment, limit: u32) -> Result<AlarmList, Trouble> {
+        limit: u32,
+    ) -> Result<AlarmList, Trouble> {
         self.door().alarms(viewer, moment, limit)
     }
 

@@ -149,10 +149,14 @@ class Night:
         alarms = self.look(told["by"], "alarms")["alarms"]
         for one in told.get("rings", []):
             if not any(self.fits(one, alarm) for alarm in alarms):
-                raise Wrong(f"nothing rings as {one} in {json.dumps(alarms, indent=1)}")
+                raise Wrong(f"nothing rings as {one} among:\n{self.told_short(alarms)}")
         for one in told.get("silent", []):
             if any(self.fits(one, alarm) for alarm in alarms):
-                raise Wrong(f"something rings as {one} in {json.dumps(alarms, indent=1)}")
+                raise Wrong(f"something rings as {one} among:\n{self.told_short(alarms)}")
+
+    def told_short(self, alarms):
+        line = "  in {} min, {urgency}: {title}"
+        return "\n".join(line.format((alarm["at"] - self.utc_ms) // MINUTE, **alarm) for alarm in alarms)
 
     def fits(self, told, alarm):
         earliest, latest = told.get("minutes", (None, None))

@@ -11,6 +11,11 @@ use slowbend_core::{
 
 echo!(Act, act_from_json, act_json, act_canon);
 echo!(Outcome, outcome_from_json, outcome_json, outcome_canon);
-echo!(SensorReading, reading_from_json, reading_json, reading_canon);
+echo!(
+    SensorReading,
+    reading_from_json,
+    reading_json,
+    reading_canon
+);
 echo!(Moment, moment_from_json, moment_json, moment_canon);
 echo!(Viewer, viewer_from_json, viewer_json, viewer_canon);

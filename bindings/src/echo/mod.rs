@@ -15,11 +15,14 @@ pub use screens::*;
 use slowbend_core::error::Trouble;
 
 fn read<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, Trouble> {
-    serde_json::from_str(text).map_err(|error| Trouble::Refused { reason: error.to_string() })
+    serde_json::from_str(text).map_err(|error| Trouble::Refused {
+        reason: error.to_string(),
+    })
 }
 
 fn write<T: serde::Serialize>(value: &T) -> String {
-    serde_json::to_string(value).expect("records hold integers, text and lists, which JSON always takes")
+    serde_json::to_string(value)
+        .expect("records hold integers, text and lists, which JSON always takes")
 }
 
 /// The three functions of one kind of record.

@@ -52,7 +52,12 @@ pub enum Screen {
 
 /// The JSON of a screen as Rust writes it, no record having crossed the border.
 #[uniffi::export]
-pub fn screen_text(of: &Slowbend, viewer: &Viewer, screen: Screen, moment: &Moment) -> Result<String, Trouble> {
+pub fn screen_text(
+    of: &Slowbend,
+    viewer: &Viewer,
+    screen: Screen,
+    moment: &Moment,
+) -> Result<String, Trouble> {
     let mut door = of.door();
     Ok(match screen {
         Screen::Start => write(&door.start(viewer, None, moment)?),

@@ -22,9 +22,9 @@ pub fn find<'a>(screen: &'a Value, path: &str) -> &'a Value {
 fn step<'a>(at: &'a Value, segment: &str) -> &'a Value {
     let found = match (at, segment.split_once('='), segment.split_once('~')) {
         (Value::Array(list), Some((field, text)), _) => list.iter().find(|one| one[field] == text),
-        (Value::Array(list), None, Some((field, part))) => {
-            list.iter().find(|one| one[field].as_str().is_some_and(|text| text.contains(part)))
-        }
+        (Value::Array(list), None, Some((field, part))) => list
+            .iter()
+            .find(|one| one[field].as_str().is_some_and(|text| text.contains(part))),
         (Value::Array(list), None, None) => segment.parse::<usize>().ok().and_then(|i| list.get(i)),
         (Value::Object(fields), ..) => fields.get(segment),
         _ => None,
@@ -45,11 +45,16 @@ fn step<'a>(at: &'a Value, segment: &str) -> &'a Value {
 /// assert!(!holds(&json!("Mop"), &json!({ "not": "Mop" })));
 /// ```
 pub fn holds(found: &Value, told: &Value) -> bool {
-    let test = told.as_object().filter(|fields| fields.len() == 1).and_then(|fields| fields.iter().next());
+    let test = told
+        .as_object()
+        .filter(|fields| fields.len() == 1)
+        .and_then(|fields| fields.iter().next());
     match test.map(|(key, value)| (key.as_str(), value)) {
         Some(("has", part)) => has(found, part),
         Some(("lacks", part)) => !has(found, part),
-        Some(("count", n)) => found.as_array().is_some_and(|list| Some(list.len() as u64) == n.as_u64()),
+        Some(("count", n)) => found
+            .as_array()
+            .is_some_and(|list| Some(list.len() as u64) == n.as_u64()),
         Some(("not", other)) => found != other,
         _ => found == told,
     }

@@ -22,7 +22,8 @@ pub fn folder() -> PathBuf {
 
 /// The names of all story files.
 pub fn names() -> Vec<String> {
-    let files = std::fs::read_dir(folder()).expect("the folder of the stories is in the repository");
+    let files =
+        std::fs::read_dir(folder()).expect("the folder of the stories is in the repository");
     let mut names: Vec<String> = files
         .filter_map(|file| Some(file.ok()?.path()))
         .filter(|path| path.extension().is_some_and(|end| end == "json"))
@@ -38,7 +39,8 @@ pub fn names() -> Vec<String> {
 /// What is wrong with the file.
 pub fn read(name: &str) -> Result<Story, String> {
     let path = folder().join(name).with_extension("json");
-    let text = std::fs::read_to_string(&path).map_err(|error| format!("{}: {error}", path.display()))?;
+    let text =
+        std::fs::read_to_string(&path).map_err(|error| format!("{}: {error}", path.display()))?;
     serde_json::from_str(&text).map_err(|error| format!("{}: {error}", path.display()))
 }
 

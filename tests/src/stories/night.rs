@@ -42,13 +42,19 @@ type Held = Result<(), String>;
 
 impl Night {
     pub(super) fn begin(story: &Story) -> Result<Self, String> {
-        let starts = chrono::DateTime::parse_from_rfc3339(&story.starts).map_err(|error| error.to_string())?;
+        let starts = chrono::DateTime::parse_from_rfc3339(&story.starts)
+            .map_err(|error| error.to_string())?;
         let now = Moment::at(starts.timestamp_millis(), "America/Chicago");
         let mut devices = BTreeMap::new();
         for (seed, (name, holder)) in (1..).zip(&story.devices) {
             devices.insert(name.clone(), Device::new(seed, holder, &now)?);
         }
-        Ok(Self { now, devices, made: BTreeMap::new(), outcomes: BTreeMap::new() })
+        Ok(Self {
+            now,
+            devices,
+            made: BTreeMap::new(),
+            outcomes: BTreeMap::new(),
+        })
     }
 
     pub(super) fn live(&mut self, step: &Step) -> Held {
@@ -71,7 +77,9 @@ impl Night {
     }
 
     fn device(&mut self, name: &str) -> Result<&mut Device, String> {
-        self.devices.get_mut(name).ok_or_else(|| format!("nobody is called {name}"))
+        self.devices
+            .get_mut(name)
+            .ok_or_else(|| format!("nobody is called {name}"))
     }
 
     fn act(&mut self, doing: &Doing) -> Held {
@@ -86,13 +94,22 @@ impl Night {
             (None, Ok(outcome)) => self.taken(doing, outcome),
             (None, Err(trouble)) => Err(format!("was refused: {}", trouble.reason())),
             (Some(part), Err(Trouble::Refused { reason })) if reason.contains(part) => Ok(()),
-            (Some(part), answer) => Err(format!("expected a refusal with {part:?}, but got {answer:?}")),
+            (Some(part), answer) => Err(format!(
+                "expected a refusal with {part:?}, but got {answer:?}"
+            )),
         }
     }
 
     fn taken(&mut self, doing: &Doing, outcome: Outcome) -> Held {
-        let as_told = doing.said.as_ref().is_none_or(|said| holds(&json!(outcome.said), said));
-        if !as_told || doing.repeated.is_some_and(|repeated| repeated != outcome.repeated) {
+        let as_told = doing
+            .said
+            .as_ref()
+            .is_none_or(|said| holds(&json!(outcome.said), said));
+        if !as_told
+            || doing
+                .repeated
+                .is_some_and(|repeated| repeated != outcome.repeated)
+        {
             return Err(format!("came out as {outcome:?}"));
         }
         if doing.makes.len() > outcome.made.len() {
@@ -112,7 +129,10 @@ impl Night {
     }
 
     fn undo(&mut self, undoing: &Undoing) -> Held {
-        let outcome = self.outcomes.get(&undoing.of).ok_or("nothing was called so")?;
+        let outcome = self
+            .outcomes
+            .get(&undoing.of)
+            .ok_or("nothing was called so")?;
         let undo = outcome.undo.clone().ok_or("it offers no taking back")?;
         self.perform(&undoing.by, &undo.act, &undoing.called)
     }
@@ -120,8 +140,8 @@ impl Night {
     fn press(&mut self, pressing: &Pressing) -> Held {
         let screen = self.look(&pressing.by, &pressing.see, pressing.of.as_deref())?;
         let act = &find(&screen, &pressing.button)["act"];
-        let act: Act =
-            serde_json::from_value(act.clone()).map_err(|_| format!("no such button on {screen:#}"))?;
+        let act: Act = serde_json::from_value(act.clone())
+            .map_err(|_| format!("no such button on {screen:#}"))?;
         self.perform(&pressing.by, &act, &pressing.called)
     }
 
@@ -141,7 +161,10 @@ impl Night {
             at: now.utc_ms,
             temp: Mk::from_f(heard.f),
         };
-        self.device(&heard.by)?.door.readings(&[reading], &now).map_err(reason)
+        self.device(&heard.by)?
+            .door
+            .readings(&[reading], &now)
+            .map_err(reason)
     }
 
     fn screen(&mut self, seen: &Seen) -> Held {
@@ -149,7 +172,9 @@ impl Night {
         for (path, told) in &seen.shows {
             let found = find(&screen, path);
             if !holds(found, told) {
-                return Err(format!("{path} should be {told}, but is {found}, on {screen:#}"));
+                return Err(format!(
+                    "{path} should be {told}, but is {found}, on {screen:#}"
+                ));
             }
         }
         Ok(())
@@ -164,7 +189,9 @@ impl Night {
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("settings", None) => shown(door.settings(viewer, &now)),
             ("pitside", Some(of)) => shown(door.pitside(viewer, parsed::<CookId>(&of)?, &now)),
-            ("timeline", Some(of)) => shown(door.timeline(viewer, parsed::<CookId>(&of)?, None, &now)),
+            ("timeline", Some(of)) => {
+                shown(door.timeline(viewer, parsed::<CookId>(&of)?, None, &now))
+            }
             ("piece", Some(of)) => shown(door.piece(viewer, parsed::<PieceId>(&of)?, &now)),
             ("check", Some(of)) => shown(door.check(viewer, parsed::<PieceId>(&of)?, &now)),
             _ => Err(format!("there is no screen {see}, or it lacks of what")),
@@ -175,11 +202,22 @@ impl Night {
         let now = self.now.clone();
         let device = self.device(&ringing.by)?;
         let list = shown(device.door.alarms(&device.viewer, &now, ALARMS))?;
-        let alarms = list["alarms"].as_array().expect("a list of alarms holds a list");
+        let alarms = list["alarms"]
+            .as_array()
+            .expect("a list of alarms holds a list");
         let fits = |told: &Alarm| alarms.iter().any(|alarm| told.fits(alarm, now.utc_ms));
-        match (ringing.rings.iter().find(|told| !fits(told)), ringing.silent.iter().find(|told| fits(told))) {
-            (Some(told), _) => Err(format!("nothing rings as {told:?} in {list:#}")),
-            (_, Some(told)) => Err(format!("something rings as {told:?} in {list:#}")),
+        match (
+            ringing.rings.iter().find(|told| !fits(told)),
+            ringing.silent.iter().find(|told| fits(told)),
+        ) {
+            (Some(told), _) => Err(format!(
+                "nothing rings as {told:?} among:\n{}",
+                told_short(alarms, now.utc_ms)
+            )),
+            (_, Some(told)) => Err(format!(
+                "something rings as {told:?} among:\n{}",
+                told_short(alarms, now.utc_ms)
+            )),
             _ => Ok(()),
         }
     }
@@ -187,26 +225,54 @@ impl Night {
     fn rang(&mut self, by: &str) -> Held {
         let now = self.now.clone();
         let device = self.device(by)?;
-        let list = device.door.alarms(&device.viewer, &now, ALARMS).map_err(reason)?;
-        let due: Vec<_> = list.alarms.iter().filter(|alarm| alarm.at <= now.utc_ms).map(|alarm| alarm.id).collect();
+        let list = device
+            .door
+            .alarms(&device.viewer, &now, ALARMS)
+            .map_err(reason)?;
+        let due: Vec<_> = list
+            .alarms
+            .iter()
+            .filter(|alarm| alarm.at <= now.utc_ms)
+            .map(|alarm| alarm.id)
+            .collect();
         device.door.rang(&due, &now).map_err(reason)
     }
 
     fn restart(&mut self, by: &str) -> Held {
         let now = self.now.clone();
-        let mut device = self.devices.remove(by).ok_or_else(|| format!("nobody is called {by}"))?;
+        let mut device = self
+            .devices
+            .remove(by)
+            .ok_or_else(|| format!("nobody is called {by}"))?;
         device.seed += 100;
-        let Device { door, viewer, folder, seed } = device;
+        let Device {
+            mut door,
+            viewer,
+            folder,
+            seed,
+        } = device;
+        door.suspend().map_err(reason)?;
         drop(door);
         let door = open(&folder, seed, &now)?;
-        self.devices.insert(by.into(), Device { door, viewer, folder, seed });
+        self.devices.insert(
+            by.into(),
+            Device {
+                door,
+                viewer,
+                folder,
+                seed,
+            },
+        );
         Ok(())
     }
 
     fn join(&mut self, joining: &Joining) -> Held {
         let now = self.now.clone();
         let log = self.device(&joining.of)?.door.log().map_err(reason)?;
-        self.device(&joining.by)?.door.join_crew(log, &now).map_err(reason)
+        self.device(&joining.by)?
+            .door
+            .join_crew(log, &now)
+            .map_err(reason)
     }
 
     fn sync(&mut self, names: &[String]) -> Held {
@@ -223,7 +289,10 @@ impl Night {
 
     fn id(&self, name: &str) -> Result<String, String> {
         let name = name.trim_start_matches('$');
-        self.made.get(name).cloned().ok_or_else(|| format!("nothing was made that is called ${name}"))
+        self.made
+            .get(name)
+            .cloned()
+            .ok_or_else(|| format!("nothing was made that is called ${name}"))
     }
 
     fn filled<T: serde::de::DeserializeOwned>(&self, told: &Value) -> Result<T, String> {
@@ -252,8 +321,16 @@ impl Device {
     fn new(seed: u8, holder: &Holder, now: &Moment) -> Result<Self, String> {
         let folder = TempDir::new().map_err(|error| error.to_string())?;
         let mut door = open(&folder, seed, now)?;
-        let viewer = Viewer { zone: now.zone.clone(), ..Viewer::default_for(door.device().map_err(reason)?) };
-        Ok(Self { viewer: holder.held(viewer)?, door, folder, seed })
+        let viewer = Viewer {
+            zone: now.zone.clone(),
+            ..Viewer::default_for(door.device().map_err(reason)?)
+        };
+        Ok(Self {
+            viewer: holder.held(viewer)?,
+            door,
+            folder,
+            seed,
+        })
     }
 }
 
@@ -277,11 +354,15 @@ impl Holder {
 
 impl Alarm {
     fn fits(&self, alarm: &Value, now: i64) -> bool {
-        let is = |field: &str, told: &Option<Value>| told.as_ref().is_none_or(|told| holds(&alarm[field], told));
+        let is = |field: &str, told: &Option<Value>| {
+            told.as_ref().is_none_or(|told| holds(&alarm[field], told))
+        };
         let in_ms = alarm["at"].as_i64().expect("an alarm has a time") - now;
         is("title", &self.title)
             && is("urgency", &self.urgency)
-            && self.minutes.is_none_or(|(from, to)| (from * MINUTE..=to * MINUTE).contains(&in_ms))
+            && self
+                .minutes
+                .is_none_or(|(from, to)| (from * MINUTE..=to * MINUTE).contains(&in_ms))
     }
 }
 
@@ -297,9 +378,25 @@ fn millikelvin(text: &str) -> Option<i64> {
     Some(Mk::from_f(degrees).0)
 }
 
+/// A line for each alarm, for who reads why a step did not hold.
+fn told_short(alarms: &[Value], now: i64) -> String {
+    let line = |alarm: &Value| {
+        let minutes = (alarm["at"].as_i64().unwrap_or(now) - now) / MINUTE;
+        format!(
+            "  in {minutes} min, {}: {}",
+            alarm["urgency"], alarm["title"]
+        )
+    };
+    alarms.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
 fn open(folder: &TempDir, seed: u8, now: &Moment) -> Result<Slowbend, String> {
     let place = folder.path().to_path_buf();
-    let args = OpenArgs { place, install_id: "story".into(), entropy: [seed; 32] };
+    let args = OpenArgs {
+        place,
+        install_id: "story".into(),
+        entropy: [seed; 32],
+    };
     Slowbend::open(args, now).map_err(reason)
 }
 

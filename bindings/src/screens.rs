@@ -1,0 +1,69 @@
+//! One call for each screen.
+
+use crate::Slowbend;
+use slowbend_core::{
+    error::Trouble,
+    ids::{CookId, PieceId},
+    moment::Moment,
+    screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
+    words::Viewer,
+};
+
+#[uniffi::export]
+impl Slowbend {
+    /// The first screen; `past_before` is the cursor of a page of past cooks.
+    pub fn start(
+        &self,
+        viewer: &Viewer,
+        past_before: Option<i64>,
+        moment: &Moment,
+    ) -> Result<StartScreen, Trouble> {
+        self.door().start(viewer, past_before, moment)
+    }
+
+    /// The screen of the propped phone.
+    pub fn pitside(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<Pitside, Trouble> {
+        self.door().pitside(viewer, cook, moment)
+    }
+
+    /// The screen of one meat.
+    pub fn piece(
+        &self,
+        viewer: &Viewer,
+        piece: PieceId,
+        moment: &Moment,
+    ) -> Result<PieceScreen, Trouble> {
+        self.door().piece(viewer, piece, moment)
+    }
+
+    /// The screen for trying one meat.
+    pub fn check(
+        &self,
+        viewer: &Viewer,
+        piece: PieceId,
+        moment: &Moment,
+    ) -> Result<CheckScreen, Trouble> {
+        self.door().check(viewer, piece, moment)
+    }
+
+    /// What happened in a cook; `before` is the cursor of a page.
+    pub fn timeline(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        before: Option<i64>,
+        moment: &Moment,
+    ) -> Result<Timeline, Trouble> {
+        self.door().timeline(viewer, cook, before, moment)
+    }
+
+    /// Pits, thermometers and habits.
+    pub fn settings(&self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
+        self.door().settings(viewer, moment)
+    }
+}
