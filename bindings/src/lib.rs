@@ -5,7 +5,6 @@
 
 #[cfg(feature = "echo")]
 mod echo;
-mod screens;
 mod slowbend;
 
 #[cfg(feature = "echo")]

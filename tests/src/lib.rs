@@ -1,7 +1,5 @@
 //! What crosses crates: the simulator with its laws, stories, and helpers of the tests in `tests/`.
 //!
-//! Start at [`sim`]: one seed is one run of a small world of devices, and the same seed is the same run. [`stories`] are
-//! nights told as files.
+//! Start at [`sim`]: one seed is one run of a small world of devices, and the same seed is the same run.
 
 pub mod sim;
-pub mod stories;
