@@ -18,6 +18,7 @@ pub(crate) mod story;
 pub mod verdict_input;
 
 pub use care::{Answer, Answered, PitCare, Probe, Timed};
+pub(crate) use crew::overruling;
 pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, WatchTurn};
 pub use known::{Known, Warning};
 pub use piece::{HandReading, Pass, Passed, Piece, Wetted};

@@ -162,8 +162,12 @@ fn heat_at(crew: &Crew, at: i64, heat: Temperature, now: i64) -> Option<DatedRes
 
 /// The spot that is recorded as `name`; what is in a cook's own words is elsewhere, and can only show a meat cold.
 pub fn spot_named(name: &str) -> Spot {
-    let recorded = serde_json::Value::String(name.into());
-    serde_json::from_value(recorded).unwrap_or(Spot::Elsewhere)
+    spot_word(name).unwrap_or(Spot::Elsewhere)
+}
+
+/// The spot that is recorded as `name`, if it is one that is known by a name.
+pub fn spot_word(name: &str) -> Option<Spot> {
+    serde_json::from_value(serde_json::Value::String(name.into())).ok()
 }
 
 #[cfg(test)]

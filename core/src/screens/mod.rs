@@ -1,8 +1,35 @@
 //! What the shells show: plain records with ready-to-show text. A shell renders them and passes back the acts on them.
 //!
-//! Each screen says until when it is true (`until`, milliseconds since 1970); after that, ask again. Screens are pure
-//! functions of what is known, the viewer and the moment: the same three give the same bytes.
+//! Start at [`pitside()`]. Each screen says until when it is true (`until`, milliseconds since 1970); after that, ask
+//! again. Screens are pure functions of what is known, the viewer and the moment: the same three give the same bytes.
 
+mod buttons;
+mod cautions;
+mod check;
+mod glance;
+mod happened;
+mod headline;
+mod kinds;
+mod meat_line;
+mod names;
+mod notices;
+mod piece;
+mod pit_line;
+mod pitside;
 mod records;
+mod settings;
+mod start;
+#[cfg(test)]
+mod tests;
+mod timeline;
+mod verdict_text;
+mod watch;
+mod why;
 
+pub use check::check;
+pub use piece::piece;
+pub use pitside::{UNDO_SHOWN_MS, pitside};
 pub use records::*;
+pub use settings::settings;
+pub use start::{StartInput, start};
+pub use timeline::timeline;

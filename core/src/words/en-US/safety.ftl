@@ -1,1 +1,41 @@
 ### Safety: cautions, each naming its source and deferring to local rules.
+
+caution-charcoal-never-indoors = Burning charcoal gives off carbon monoxide, which has no smell and kills. Never in a home, garage, vehicle or tent.
+caution-window-is-not-enough = An open window or a fan does not make charcoal indoors safe.
+caution-coals-until-out = Coals give off carbon monoxide until they are out. Leave the pit outdoors until they are cold.
+caution-raw-poultry-brush = A brush, mop or bowl that touched raw poultry touches nothing else.
+caution-raw-marinade = Boil a marinade that held raw meat before it goes on cooked food.
+caution-two-hours = No more than two hours between { $cold } and { $hot }; one hour when the air is above { $air }.
+caution-hold-hot = Hold hot food at { $hot } or above.
+caution-thaw-first = Thaw meat through in the refrigerator before it is smoked, never at room temperature.
+caution-poultry-three-places = A probe left in poultry shows one place. Read three places by hand; the coldest counts.
+caution-local-rules-first = Local rules and licensed practice come before anything said here.
+
+source-usda-chart = USDA FSIS, Safe Minimum Internal Temperature Chart
+source-food-code-raised = FDA Food Code 2022, 3-401.11(A)(2)
+source-food-code-stuffed = FDA Food Code 2022, 3-401.11(A)(3)
+source-fsis-appendix-a = USDA FSIS, Revised Appendix A, 2021
+source-usda-two-hours = USDA, two-hour rule
+source-usda-smoking = USDA FSIS, Smoking Meat and Poultry
+source-usda-marinade = USDA experts on marinating, as quoted
+source-cpsc-charcoal = US CPSC, release 99-051; 16 CFR 1500.14(b)(6)
+source-cpsc-5012 = US CPSC, document 5012
+source-common-practice = common practice, no source
+source-own-caution = no source: our own caution
+
+safe-safe = Published minimum shown
+safe-not-safe = Published minimum not reached
+safe-unknown = Published minimum not shown
+safety-minimum = { $state }: { $minimum } ({ $source }).
+safety-minimum-rest = { $state }: { $minimum }, then { $rest } of rest ({ $source }).
+safety-defers = Local rules and licensed practice come first.
+
+# What a person is about to do.
+doing-preparing = Getting meat ready
+doing-lighting-charcoal = Lighting or feeding charcoal
+doing-putting-pit-away = Putting the pit away
+doing-mopping-meat = Mopping meat
+doing-mopping-poultry = Mopping poultry
+doing-checking-meat = Checking meat
+doing-checking-poultry = Checking poultry
+doing-serving = Serving

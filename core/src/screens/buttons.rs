@@ -1,0 +1,204 @@
+//! The buttons, each with the act it stands for.
+
+use super::{Button, Tone, glance::Glance};
+use crate::{
+    acts::Act,
+    alarms::Due,
+    cook::Piece,
+    ids::{CookId, PieceId, PitId},
+    log::{Job, Stage},
+    moment::{HOUR, MINUTE},
+    words::Arg,
+};
+
+/// "In 10 min".
+const LATER_MINUTES: i64 = 10;
+/// "Did it 5 min ago".
+const EARLIER_MS: i64 = 5 * MINUTE;
+
+pub(super) const fn button(label: String, act: Act, tone: Tone) -> Button {
+    Button {
+        label,
+        act,
+        tone,
+        confirm: None,
+    }
+}
+
+/// What is wetted or glazed in one opening.
+pub(super) struct Opening {
+    pub pit: Option<PitId>,
+    pub wetted: Vec<PieceId>,
+    pub glazed: Vec<PieceId>,
+}
+
+impl Opening {
+    fn act(&self, at: Option<i64>) -> Act {
+        Act::Open {
+            pit: self.pit,
+            wetted: self.wetted.clone(),
+            turned: vec![],
+            glazed: self.glazed.clone(),
+            at,
+        }
+    }
+}
+
+impl Glance<'_> {
+    pub fn main(&self, label: &'static str, act: Act) -> Button {
+        button(self.say.text(label), act, Tone::Main)
+    }
+
+    pub fn plain(&self, label: &'static str, act: Act) -> Button {
+        button(self.say.text(label), act, Tone::Plain)
+    }
+
+    /// Did it, did it a while ago; and for each job of the opening later, and not this time.
+    pub fn opening_buttons(&self, opening: &Opening, together: &[&Due]) -> Vec<Button> {
+        let mut all = vec![
+            self.main("button-did-it", opening.act(None)),
+            self.plain(
+                "button-did-it-ago",
+                opening.act(Some(self.this_minute() - EARLIER_MS)),
+            ),
+        ];
+        all.extend(together.iter().flat_map(|due| {
+            let named = (together.len() > 1).then_some(due.job);
+            [self.later(due, named), self.skip(due, named)]
+        }));
+        all
+    }
+
+    pub fn later(&self, due: &Due, named: Option<Job>) -> Button {
+        let (cook, job, minutes) = (due.cook, due.job, LATER_MINUTES);
+        let act = Act::Later { cook, job, minutes };
+        button(self.labelled(named, "button-later"), act, Tone::Plain)
+    }
+
+    pub fn skip(&self, due: &Due, named: Option<Job>) -> Button {
+        let (cook, job) = (due.cook, due.job);
+        let act = Act::Skip { cook, job };
+        button(self.labelled(named, "button-skip"), act, Tone::Plain)
+    }
+
+    pub fn answer(&self, label: &'static str, due: &Due, tone: Tone) -> Button {
+        let (cook, job) = (due.cook, due.job);
+        button(self.say.text(label), Act::Answer { cook, job }, tone)
+    }
+
+    /// A label, with what it is about where several are.
+    fn labelled(&self, named: Option<Job>, label: &str) -> String {
+        let plain = self.say.text(label);
+        let Some(job) = named else { return plain };
+        let name = self.object(job);
+        let args = [("name", Arg::Text(&name)), ("does", Arg::Text(&plain))];
+        self.say.with("button-named", &args)
+    }
+
+    pub fn stage_button(&self, piece: PieceId, stage: Stage, tone: Tone) -> Button {
+        let label = self.stage_label(stage);
+        let at = None;
+        button(label, Act::SetStage { piece, stage, at }, tone)
+    }
+
+    fn stage_label(&self, stage: Stage) -> String {
+        match stage {
+            Stage::OnPit { pit } => {
+                let pit = self.pit(pit);
+                self.say.with("button-on-pit", &[("pit", Arg::Text(&pit))])
+            }
+            Stage::Wrapped { wrap } => {
+                let wrap = self.wrap(wrap);
+                self.say.with("button-wrap", &[("wrap", Arg::Text(&wrap))])
+            }
+            Stage::Trimmed => self.say.text("button-trimmed"),
+            Stage::Brined => self.say.text("button-brined"),
+            Stage::Rubbed => self.say.text("button-rubbed"),
+            Stage::Resting => self.say.text("button-resting"),
+            Stage::Unwrapped => self.say.text("button-unwrap"),
+            Stage::Off => self.say.text("button-off"),
+            Stage::Held => self.say.text("button-hold"),
+            Stage::CutUp => self.say.text("button-cut-up"),
+            Stage::Served => self.say.text("button-serve"),
+            Stage::PutAway => self.say.text("button-put-away"),
+            Stage::Reheated => self.say.text("button-reheat"),
+        }
+    }
+
+    /// Acts that are always at hand at the pits of a cook.
+    pub fn always(&self, cook: CookId, pits: &[PitId]) -> Vec<Button> {
+        let mut all = vec![];
+        for pit in pits.iter().copied() {
+            all.push(self.at_pit("button-fed", pit, self.feed(cook, pit)));
+            all.push(self.at_pit("button-vent", pit, self.vent(cook, pit)));
+            if self.holds_meat(cook, pit) {
+                let opening = Opening {
+                    pit: Some(pit),
+                    wetted: vec![],
+                    glazed: vec![],
+                };
+                all.push(self.at_pit("button-opened", pit, opening.act(None)));
+            }
+        }
+        all.extend(self.of_the_night());
+        all
+    }
+
+    /// Whether a meat of that cook is on the pit: an opening of an empty one tells nothing.
+    fn holds_meat(&self, cook: CookId, pit: PitId) -> bool {
+        let on = |piece: &Piece| {
+            piece.is_on_pit(self.now) && piece.pit(self.now).is_some_and(|(at, _)| at == pit)
+        };
+        let cook = self.known.cooks.get(&cook);
+        cook.is_some_and(|cook| cook.meats().any(on))
+    }
+
+    pub fn feed(&self, cook: CookId, pit: PitId) -> Act {
+        Act::Feed {
+            cook,
+            pit,
+            what: String::new(),
+            at: None,
+        }
+    }
+
+    pub fn vent(&self, cook: CookId, pit: PitId) -> Act {
+        Act::ChangeVent {
+            cook,
+            pit,
+            how: String::new(),
+            at: None,
+        }
+    }
+
+    fn at_pit(&self, label: &'static str, pit: PitId, act: Act) -> Button {
+        let (does, name) = (self.say.text(label), self.pit(pit));
+        let args = [("name", Arg::Text(&name)), ("does", Arg::Text(&does))];
+        button(self.say.with("button-named", &args), act, Tone::Plain)
+    }
+
+    /// Sleep, waking and the watch, as far as they make sense for this viewer.
+    fn of_the_night(&self) -> Vec<Button> {
+        let crew = self.known.crew;
+        let me = crew.people.get(&self.viewer.device);
+        let watch = crew.on_watch(self.now).map(|turn| turn.device);
+        let mut all = match me.and_then(|me| me.asleep_until(self.now)) {
+            Some(_) => vec![self.plain("button-up", Act::WakeUp)],
+            None => [90 * MINUTE, 4 * HOUR].map(|for_| self.sleep(for_)).into(),
+        };
+        if watch != Some(self.viewer.device) {
+            let note = String::new();
+            all.push(self.plain("button-watch", Act::TakeWatch { note }));
+        }
+        all
+    }
+
+    /// Sleep about so long, to the next quarter of an hour.
+    fn sleep(&self, for_: i64) -> Button {
+        let quarter = 15 * MINUTE;
+        let until = (self.this_minute() + for_ + quarter - 1).div_euclid(quarter) * quarter;
+        let time = self.say.clock(until);
+        let label = self.say.with("button-sleep", &[("time", Arg::Text(&time))]);
+        button(label, Act::Sleep { until }, Tone::Plain)
+    }
+}

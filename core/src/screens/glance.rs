@@ -1,0 +1,101 @@
+//! One glance of one viewer at one moment: what every screen is written from. Start at [`Glance::of`].
+//!
+//! Law: what is shown of a length of time is counted between wall-clock minutes, so a screen changes on the minute, or
+//! when something falls due, and at no other instant.
+
+use crate::{
+    alarms::Due,
+    checks::{Refused, Verdict, verdict},
+    cook::{Cook, Known, Piece, verdict_input::verdict_input},
+    ids::{DeviceId, PitId},
+    moment::{MINUTE, Moment},
+    words::{Arg, Viewer, Words},
+};
+
+/// Who sees what, when.
+pub(super) struct Glance<'a> {
+    pub known: Known<'a>,
+    pub viewer: &'a Viewer,
+    pub say: Words<'a>,
+    pub now: i64,
+}
+
+const fn minute(at: i64) -> i64 {
+    at.div_euclid(MINUTE) * MINUTE
+}
+
+impl<'a> Glance<'a> {
+    pub fn of(known: &Known<'a>, viewer: &'a Viewer, moment: &Moment) -> Self {
+        Self {
+            known: *known,
+            viewer,
+            say: Words::of(viewer),
+            now: moment.utc_ms,
+        }
+    }
+
+    /// Whole minutes from now to `at`, in milliseconds; below 0 for what is past.
+    pub fn ahead(&self, at: i64) -> i64 {
+        minute(at).saturating_sub(minute(self.now))
+    }
+
+    /// The beginning of this minute.
+    pub fn this_minute(&self) -> i64 {
+        minute(self.now)
+    }
+
+    /// "12 min ago".
+    pub fn ago(&self, at: i64) -> String {
+        self.say.ago(self.ahead(at).saturating_neg().max(0))
+    }
+
+    /// "1 h 20 min", of what lasts since `at`.
+    pub fn lasting(&self, at: i64) -> String {
+        self.say.duration(self.ahead(at).min(0))
+    }
+
+    /// "in 12 min", "now", "12 min late".
+    pub fn due(&self, at: i64) -> String {
+        match self.ahead(at) {
+            late if late < 0 => {
+                let late = self.say.duration(late);
+                self.say.with("screen-late", &[("late", Arg::Text(&late))])
+            }
+            ahead => self.say.until(ahead),
+        }
+    }
+
+    /// The next minute of the wall clock, or the next of `dues` if that is sooner.
+    pub fn until(&self, dues: &[Due]) -> i64 {
+        let next = dues.iter().map(|due| due.at).filter(|at| *at > self.now);
+        next.fold(minute(self.now) + MINUTE, i64::min)
+    }
+
+    pub fn pit(&self, id: PitId) -> String {
+        match self.known.crew.pits.get(&id) {
+            Some(pit) => pit.name.value.clone(),
+            None => self.say.text("screen-some-pit"),
+        }
+    }
+
+    pub fn device(&self, id: DeviceId) -> String {
+        let person = self.known.crew.people.get(&id);
+        match person.and_then(|person| person.name.as_ref()) {
+            Some(name) => name.value.clone(),
+            None if id == self.viewer.device => self.say.text("screen-this-device"),
+            None => self.say.text("screen-other-device"),
+        }
+    }
+
+    /// The verdict as of this minute. What was done within it counts as done at its beginning; a rest that began within
+    /// it has not begun, so nothing is ever said early.
+    pub fn verdict(&self, cook: &Cook, piece: &Piece) -> Result<Verdict, Refused> {
+        let mut input = verdict_input(&self.known, cook, piece, self.now);
+        input.now = minute(self.now);
+        for check in &mut input.checks {
+            check.at = check.at.min(input.now);
+        }
+        input.resting_since = input.resting_since.map(|since| since.min(input.now));
+        verdict(&input)
+    }
+}

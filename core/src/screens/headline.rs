@@ -1,0 +1,234 @@
+//! The one next thing, huge. Start at [`Glance::headline`].
+
+use super::{Caution, Headline, Link, Place, Tone, Weight, buttons::Opening, glance::Glance};
+use crate::{
+    acts::Act,
+    alarms::{Due, Urgency},
+    cadence::share::{Touched, may_share},
+    checks::SafeState,
+    ids::{CookId, PieceId},
+    log::{Job, Stage},
+    moment::MINUTE,
+    safety::Doing,
+    words::Arg,
+};
+
+impl Glance<'_> {
+    /// Of all that is due, soonest first, the one that comes first: what must wake a sleeper before what is merely due.
+    pub fn first<'d>(&self, dues: &'d [Due]) -> Option<&'d Due> {
+        let due_now = dues.iter().filter(|due| due.at <= self.now);
+        due_now
+            .min_by_key(|due| (due.urgency, due.at))
+            .or(dues.first())
+    }
+
+    pub fn headline(&self, cook: CookId, dues: &[Due]) -> Headline {
+        let Some(first) = self.first(dues) else {
+            return self.nothing_due(cook);
+        };
+        let together = self.together(first, dues);
+        let names: Vec<String> = together.iter().map(|due| self.object(due.job)).collect();
+        let (verb, what, when) = (
+            self.verb(first.job),
+            self.say.list(&names),
+            self.due(first.at),
+        );
+        Headline {
+            why: self.why(first),
+            due: Some(first.at),
+            weight: self.weight(first),
+            buttons: self.buttons_of(first, &together),
+            link: self.link(first.job),
+            cautions: self.cautions_of(first.job),
+            speech: self.speech(&verb, &what, &when),
+            verb,
+            what,
+            when,
+        }
+    }
+
+    fn nothing_due(&self, cook: CookId) -> Headline {
+        let idle = self.known.cooks.get(&cook).is_some_and(|cook| {
+            cook.meats().next().is_none() || !cook.meats().any(|p| p.is_on_pit(self.now))
+        });
+        let verb = self.say.text("headline-nothing");
+        let why = match idle {
+            true => self.say.text("headline-nothing-on"),
+            false => self.say.text("headline-nothing-due"),
+        };
+        Headline {
+            speech: format!("{verb}. {why}"),
+            verb,
+            why,
+            what: String::new(),
+            when: String::new(),
+            due: None,
+            weight: Weight::Calm,
+            buttons: vec![],
+            link: None,
+            cautions: vec![],
+        }
+    }
+
+    fn speech(&self, verb: &str, what: &str, when: &str) -> String {
+        let args = [
+            ("verb", Arg::Text(verb)),
+            ("what", Arg::Text(what)),
+            ("when", Arg::Text(when)),
+        ];
+        self.say.with("headline-speech", &args)
+    }
+
+    /// How much something due asks for an eye: what lies ahead is soon within a quarter of an hour.
+    pub fn weight(&self, due: &Due) -> Weight {
+        match (due.at <= self.now, due.urgency) {
+            (true, Urgency::Wake) => Weight::Wake,
+            (true, Urgency::Call) => Weight::Call,
+            (true, Urgency::Quiet) => Weight::Soon,
+            (false, _) if due.at - self.now <= 15 * MINUTE => Weight::Soon,
+            (false, _) => Weight::Calm,
+        }
+    }
+
+    /// What is done in the same opening: wettings and glazings at the same pit whose window is open, and that may
+    /// share a mop with the first.
+    pub fn together<'d>(&self, first: &'d Due, dues: &'d [Due]) -> Vec<&'d Due> {
+        let mut all = vec![first];
+        if let Some(piece) = opened_for(first.job) {
+            let others = dues.iter().filter(|due| {
+                due.job != first.job
+                    && due.pit == first.pit
+                    && due.cook == first.cook
+                    && opened_for(due.job).is_some_and(|other| self.may_share(piece, other))
+                    && due.from <= first.at.max(self.now)
+            });
+            all.extend(others);
+        }
+        all
+    }
+
+    fn may_share(&self, a: PieceId, b: PieceId) -> bool {
+        may_share(self.touched(a), self.touched(b)).is_ok()
+    }
+
+    fn touched(&self, id: PieceId) -> Touched {
+        let safe = |(cook, piece)| {
+            self.verdict(cook, piece)
+                .is_ok_and(|verdict| verdict.safety.state == SafeState::Safe)
+        };
+        let found = self.known.piece(id);
+        Touched {
+            poultry: found.is_none_or(|(_, piece)| piece.cut.is_poultry()),
+            raw: !found.is_some_and(safe),
+        }
+    }
+
+    fn buttons_of(&self, due: &Due, together: &[&Due]) -> Vec<super::Button> {
+        let cook = due.cook;
+        match due.job {
+            Job::RubSet(piece) => {
+                let answer = |set| Act::AnswerRub {
+                    piece,
+                    set,
+                    at: None,
+                };
+                vec![
+                    self.main("button-rub-yes", answer(true)),
+                    self.main("button-rub-not-yet", answer(false)),
+                    self.later(due, None),
+                ]
+            }
+            Job::Wet(_) | Job::Glaze(_) => {
+                let of = |wet: bool| {
+                    let jobs = together.iter().map(|due| due.job);
+                    jobs.filter(move |job| matches!(job, Job::Wet(_)) == wet)
+                        .filter_map(opened_for)
+                        .collect()
+                };
+                let opening = Opening {
+                    pit: due.pit,
+                    wetted: of(true),
+                    glazed: of(false),
+                };
+                self.opening_buttons(&opening, together)
+            }
+            Job::Check(_) => vec![self.later(due, None), self.skip(due, None)],
+            Job::Pull(piece) => vec![
+                self.stage_button(piece, Stage::Off, Tone::Main),
+                self.later(due, None),
+                self.answer("button-leave-on", due, Tone::Plain),
+            ],
+            Job::PutAway(piece) => vec![
+                self.stage_button(piece, Stage::PutAway, Tone::Main),
+                self.answer("button-none-left", due, Tone::Plain),
+                self.later(due, None),
+            ],
+            Job::Serve(_) => vec![
+                self.answer("button-on-table", due, Tone::Main),
+                self.later(due, None),
+            ],
+            Job::FireRound(pit) => vec![
+                self.main(
+                    "button-fire-seen",
+                    Act::SeeFire {
+                        cook,
+                        pit,
+                        at: None,
+                    },
+                ),
+                self.plain("button-fed", self.feed(cook, pit)),
+                self.plain("button-vent", self.vent(cook, pit)),
+                self.later(due, None),
+            ],
+            Job::Outside(pit) => vec![
+                self.main("button-fed", self.feed(cook, pit)),
+                self.main("button-vent", self.vent(cook, pit)),
+                self.answer("button-seen", due, Tone::Plain),
+            ],
+            Job::Silent(_) => vec![self.answer("button-seen", due, Tone::Main)],
+            Job::WakeUp(_) => vec![self.main("button-up", Act::WakeUp)],
+        }
+    }
+
+    fn link(&self, job: Job) -> Option<Link> {
+        let (label, place) = match job {
+            Job::Check(piece) | Job::Pull(piece) => ("link-check", Place::Check { piece }),
+            Job::RubSet(piece) | Job::Wet(piece) | Job::Glaze(piece) | Job::PutAway(piece) => {
+                ("link-meat", Place::Piece { piece })
+            }
+            _ => return None,
+        };
+        Some(Link {
+            label: self.say.text(label),
+            place,
+        })
+    }
+
+    fn cautions_of(&self, job: Job) -> Vec<Caution> {
+        let poultry = |piece| {
+            self.known
+                .piece(piece)
+                .is_some_and(|(_, piece)| piece.cut.is_poultry())
+        };
+        let doing = match job {
+            Job::Wet(piece) | Job::Glaze(piece) if poultry(piece) => Doing::MoppingPoultry,
+            Job::Wet(_) | Job::Glaze(_) => Doing::MoppingMeat,
+            Job::Check(piece) | Job::Pull(piece) if poultry(piece) => Doing::CheckingPoultry,
+            Job::Check(_) => Doing::CheckingMeat,
+            Job::Pull(_) | Job::PutAway(_) | Job::Serve(_) => Doing::Serving,
+            Job::FireRound(pit) | Job::Outside(pit) if self.burns_charcoal(pit) => {
+                Doing::LightingCharcoal
+            }
+            _ => return vec![],
+        };
+        self.cautions(doing)
+    }
+}
+
+/// The meat that an opening is for.
+fn opened_for(job: Job) -> Option<PieceId> {
+    match job {
+        Job::Wet(piece) | Job::Glaze(piece) => Some(piece),
+        _ => None,
+    }
+}

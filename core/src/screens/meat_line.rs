@@ -1,0 +1,112 @@
+//! One meat in one line: what is next for it, where it is, how warm it was last.
+
+use super::{Line, Place, Weight, glance::Glance, verdict_text::weight_of};
+use crate::{
+    alarms::Due,
+    checks::TestResult,
+    cook::{Cook, Piece, verdict_input::verdict_input},
+    log::{Job, Stage},
+    units::Mk,
+    words::Arg,
+};
+
+/// At most so many meats on the screen of a propped phone; the rest are counted.
+pub(super) const MEATS_SHOWN: usize = 5;
+
+impl Glance<'_> {
+    /// The meats of a cook, what asks most for an eye first, then what is due soonest, then by name.
+    pub fn meat_lines(&self, cook: &Cook, dues: &[Due]) -> Vec<Line> {
+        let mut lines: Vec<_> = cook
+            .meats()
+            .map(|piece| {
+                let ours: Vec<Due> = dues
+                    .iter()
+                    .filter(|due| job_piece(due.job) == Some(piece.id))
+                    .cloned()
+                    .collect();
+                let due = self.first(&ours);
+                let line = self.meat_line(cook, piece, due);
+                let at = due.map_or(i64::MAX, |due| due.at);
+                ((line.weight, at, line.name.clone(), piece.id), line)
+            })
+            .collect();
+        lines.sort_by(|a, b| a.0.cmp(&b.0));
+        lines.into_iter().map(|(_, line)| line).collect()
+    }
+
+    fn meat_line(&self, cook: &Cook, piece: &Piece, due: Option<&Due>) -> Line {
+        let stage = self.where_it_is(piece);
+        let over = matches!(
+            piece.stage(self.now).map(|passed| passed.stage),
+            Some(Stage::Served | Stage::PutAway)
+        );
+        let mut rest = vec![];
+        let (state, weight) = match due {
+            Some(due) => {
+                rest.push(stage);
+                let (verb, when) = (self.verb(due.job), self.due(due.at));
+                let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
+                (self.say.with("line-due", &args), self.weight(due))
+            }
+            None if over => (stage, Weight::Faint),
+            None => (stage, Weight::Calm),
+        };
+        rest.extend(self.last_temperature(cook, piece));
+        let judged = self.verdict(cook, piece).ok().filter(|_| !over);
+        let tried = judged.filter(|_| !piece.checks.is_empty());
+        rest.extend(tried.as_ref().map(|v| self.say.text(v.state.key())));
+        let asks = tried
+            .filter(|_| piece.is_on_pit(self.now))
+            .map_or(Weight::Calm, |verdict| weight_of(verdict.state));
+        Line {
+            name: piece.name.value.clone(),
+            state,
+            detail: rest.join(" · "),
+            weight: if over { weight } else { weight.min(asks) },
+            link: Some(Place::Piece { piece: piece.id }),
+        }
+    }
+
+    /// "On Drum, 1 h 20 min".
+    pub fn where_it_is(&self, piece: &Piece) -> String {
+        let passed = piece.stage(self.now);
+        let stage = self.stage(passed.map(|passed| passed.stage));
+        match passed {
+            Some(passed) => {
+                let lasting = self.lasting(passed.when.at);
+                let args = [
+                    ("stage", Arg::Text(&stage)),
+                    ("lasting", Arg::Text(&lasting)),
+                ];
+                self.say.with("line-stage", &args)
+            }
+            None => stage,
+        }
+    }
+
+    /// "162 °F 3 min ago", by hand or by a probe: the coldest of the latest.
+    pub fn last_temperature(&self, cook: &Cook, piece: &Piece) -> Option<String> {
+        let input = verdict_input(&self.known, cook, piece, self.now);
+        let heats = input.checks.iter().filter_map(|dated| match dated.result {
+            TestResult::Heat(heat) => Some((dated.at, heat.mk)),
+            _ => None,
+        });
+        let (at, mk) = heats.max_by_key(|(at, Mk(mk))| (*at, -mk))?;
+        let (temp, age) = (self.say.temperature(mk), self.ago(at));
+        let args = [("temp", Arg::Text(&temp)), ("age", Arg::Text(&age))];
+        Some(self.say.with("pit-reads", &args))
+    }
+}
+
+/// The meat that a job is about.
+pub(super) const fn job_piece(job: Job) -> Option<crate::ids::PieceId> {
+    match job {
+        Job::RubSet(piece)
+        | Job::Wet(piece)
+        | Job::Glaze(piece)
+        | Job::Check(piece)
+        | Job::Pull(piece)
+        | Job::PutAway(piece) => Some(piece),
+        _ => None,
+    }
+}

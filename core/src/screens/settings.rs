@@ -1,0 +1,250 @@
+//! Pits, thermometers, habits, and how this viewer reads.
+
+use super::{
+    ChoiceOption, Editable, FieldLine, KindChoice, Settings, SettingsLabels, ViewerChoice,
+    check::recorded, glance::Glance,
+};
+use crate::{
+    cadence::{MOP_EVERY_MIN, SPRITZ_EVERY_MIN},
+    cook::{Known, Pit, Reg, Thermometer},
+    log::{PitKind, Stamp, Subject},
+    moment::Moment,
+    words::{Arg, HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit},
+};
+
+/// All kinds of pits, in the order to choose from.
+const KINDS: [PitKind; 7] = [
+    PitKind::StickBurner,
+    PitKind::Kettle,
+    PitKind::Drum,
+    PitKind::Ceramic,
+    PitKind::Cabinet,
+    PitKind::Pellet,
+    PitKind::Electric,
+];
+
+/// Pits, thermometers, habits, and how this viewer reads.
+pub fn settings(known: &Known<'_>, viewer: &Viewer, moment: &Moment) -> Settings {
+    let glance = Glance::of(known, viewer, moment);
+    let crew = known.crew;
+    Settings {
+        title: glance.say.text("settings-title"),
+        pits: crew.pits.values().map(|pit| glance.edit_pit(pit)).collect(),
+        thermometers: crew
+            .thermometers
+            .values()
+            .map(|t| glance.edit_thermometer(t))
+            .collect(),
+        habits: vec![glance.edit_habits()],
+        viewer: glance.viewer_choices(),
+        labels: glance.settings_labels(),
+        notices: glance.crew_notices(),
+        about: glance.about_this(),
+        until: glance.until(&[]),
+    }
+}
+
+fn number(value: Option<i64>) -> String {
+    value.map_or_else(String::new, |number| number.to_string())
+}
+
+impl Glance<'_> {
+    fn line(&self, field: &str, value: String, unit: &str, saw: Option<Stamp>) -> FieldLine {
+        FieldLine {
+            field: field.into(),
+            label: self.field(field),
+            value,
+            unit: unit.into(),
+            saw,
+        }
+    }
+
+    fn edit_pit(&self, pit: &Pit) -> Editable {
+        let minutes = self.say.text("unit-minutes");
+        let mut fields = vec![
+            self.line("name", pit.name.value.clone(), "", Some(pit.name.stamp)),
+            self.line(
+                "pit_kind",
+                recorded(pit.kind.value),
+                "",
+                Some(pit.kind.stamp),
+            ),
+            self.line(
+                "grate_cm2",
+                number(pit.grate_cm2.value),
+                "cm²",
+                Some(pit.grate_cm2.stamp),
+            ),
+            self.line(
+                "alone_minutes",
+                number(pit.alone_minutes.value),
+                &minutes,
+                Some(pit.alone_minutes.stamp),
+            ),
+        ];
+        fields.extend(self.band_fields(pit, &minutes));
+        Editable {
+            of: Subject::Pit(pit.id),
+            name: pit.name.value.clone(),
+            detail: self.pit_kind(pit.kind.value),
+            fields,
+        }
+    }
+
+    /// A band is one field of three numbers: it is set whole.
+    fn band_fields(&self, pit: &Pit, minutes: &str) -> [FieldLine; 3] {
+        let band = pit.band.value;
+        let degrees = |mk: Option<crate::units::Mk>| {
+            mk.map_or_else(String::new, |mk| self.say.temperature_field(mk))
+        };
+        let line = |field: &str, label: &'static str, value, unit: &str| FieldLine {
+            field: field.into(),
+            label: self.say.text(label),
+            value,
+            unit: unit.into(),
+            saw: Some(pit.band.stamp),
+        };
+        let unit = self.degrees();
+        [
+            line(
+                "band_low",
+                "field-band-low",
+                degrees(band.map(|band| band.low)),
+                unit,
+            ),
+            line(
+                "band_high",
+                "field-band-high",
+                degrees(band.map(|band| band.high)),
+                unit,
+            ),
+            line(
+                "band_minutes",
+                "field-band-minutes",
+                number(band.map(|band| band.minutes)),
+                minutes,
+            ),
+        ]
+    }
+
+    fn edit_thermometer(&self, thermometer: &Thermometer) -> Editable {
+        let name = &thermometer.name;
+        Editable {
+            of: Subject::Thermometer(thermometer.id),
+            name: name.value.clone(),
+            detail: self.standing(thermometer),
+            fields: vec![self.line("name", name.value.clone(), "", Some(name.stamp))],
+        }
+    }
+
+    fn edit_habits(&self) -> Editable {
+        let crew = self.known.crew;
+        let minutes = self.say.text("unit-minutes");
+        let habit = |field: &str, reg: &Option<Reg<i64>>, usual: i64, unit: &str| {
+            let value = reg.as_ref().map_or(usual, |reg| reg.value);
+            let saw = reg.as_ref().map(|reg| reg.stamp);
+            self.line(field, value.to_string(), unit, saw)
+        };
+        Editable {
+            of: Subject::Crew,
+            name: self.say.text("settings-habits"),
+            detail: self.say.text("settings-habits-detail"),
+            fields: vec![
+                habit("mop_minutes", &crew.mop_minutes, MOP_EVERY_MIN, &minutes),
+                habit(
+                    "spritz_minutes",
+                    &crew.spritz_minutes,
+                    SPRITZ_EVERY_MIN,
+                    &minutes,
+                ),
+                habit("altitude_m", &crew.altitude_m, 0, "m"),
+            ],
+        }
+    }
+
+    fn viewer_choices(&self) -> Vec<ViewerChoice> {
+        let viewer = self.viewer;
+        let option = |value: String, label: String, chosen| ChoiceOption {
+            value,
+            label,
+            chosen,
+        };
+        let languages = Locale::ALL.map(|locale| {
+            let label = match locale {
+                Locale::EnUs => self.say.text("language-en"),
+                Locale::EsUs => self.say.text("language-es"),
+            };
+            option(locale.tag().into(), label, locale == viewer.locale)
+        });
+        let scales = [TemperatureUnit::Fahrenheit, TemperatureUnit::Celsius].map(|unit| {
+            let label = match unit {
+                TemperatureUnit::Fahrenheit => "°F",
+                TemperatureUnit::Celsius => "°C",
+            };
+            option(recorded(unit), label.into(), unit == viewer.temperature)
+        });
+        let weights = [WeightUnit::Pound, WeightUnit::Kilogram].map(|unit| {
+            let label = match unit {
+                WeightUnit::Pound => "lb",
+                WeightUnit::Kilogram => "kg",
+            };
+            option(recorded(unit), label.into(), unit == viewer.weight)
+        });
+        let hours = [HourCycle::Twelve, HourCycle::TwentyFour].map(|hours| {
+            let label = match hours {
+                HourCycle::Twelve => self.say.text("hours-twelve"),
+                HourCycle::TwentyFour => self.say.text("hours-twenty-four"),
+            };
+            option(recorded(hours), label, hours == viewer.hours)
+        });
+        [
+            ("locale", "viewer-language", languages),
+            ("temperature", "viewer-temperature", scales),
+            ("weight", "viewer-weight", weights),
+            ("hours", "viewer-hours", hours),
+        ]
+        .into_iter()
+        .map(|(field, label, options)| ViewerChoice {
+            field: field.into(),
+            label: self.say.text(label),
+            options: options.into(),
+        })
+        .collect()
+    }
+
+    fn settings_labels(&self) -> SettingsLabels {
+        SettingsLabels {
+            pits: self.say.text("settings-pits"),
+            thermometers: self.say.text("settings-thermometers"),
+            habits: self.say.text("settings-habits"),
+            viewer: self.say.text("settings-viewer"),
+            name: self.say.text("field-name"),
+            kind: self.say.text("field-pit-kind"),
+            grate: self.say.text("field-grate"),
+            alone: self.say.text("field-alone"),
+            add_pit: self.say.text("settings-add-pit"),
+            add_thermometer: self.say.text("settings-add-thermometer"),
+            save: self.say.text("settings-save"),
+            check: self.say.text("settings-check"),
+            read: self.say.text("settings-read"),
+            ice: self.say.text("bath-ice"),
+            boiling: self.say.text("bath-boiling"),
+            altitude: self.say.text("field-altitude"),
+            kinds: KINDS
+                .map(|kind| KindChoice {
+                    kind,
+                    name: self.pit_kind(kind),
+                })
+                .into(),
+        }
+    }
+
+    fn about_this(&self) -> Vec<String> {
+        let version = [("version", Arg::Text(env!("CARGO_PKG_VERSION")))];
+        let name = self.device(self.known.device);
+        vec![
+            self.say.with("about-version", &version),
+            self.say.with("about-device", &[("name", Arg::Text(&name))]),
+        ]
+    }
+}

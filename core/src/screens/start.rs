@@ -1,0 +1,180 @@
+//! The first screen: cooks under way, past cooks, and the form that starts one.
+
+use super::{
+    CutChoice, Line, PitChoice, Place, StartForm, StartScreen, Weight, glance::Glance,
+    pitside::to_do,
+};
+use crate::{
+    alarms::{self, Due},
+    checks::{
+        Cut, cut_facts,
+        cuts::{CookTime, Minutes},
+    },
+    cook::{Cook, Known, Pit},
+    moment::{MINUTE, Moment},
+    store::CookLine,
+    words::{Arg, Viewer, WeightUnit},
+};
+
+/// What the first screen shows beside what is known: a page of past cooks.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct StartInput {
+    /// Past cooks, latest first, one page.
+    pub past: Vec<CookLine>,
+    /// The cursor of the next page.
+    pub past_next: Option<i64>,
+}
+
+/// The first screen.
+pub fn start(
+    known: &Known<'_>,
+    viewer: &Viewer,
+    input: &StartInput,
+    moment: &Moment,
+) -> StartScreen {
+    let glance = Glance::of(known, viewer, moment);
+    let dues = alarms::due(known, moment.utc_ms);
+    StartScreen {
+        title: glance.say.text("start-title"),
+        lead: glance.say.text("start-lead"),
+        open: glance.open_lines(&to_do(&dues, moment.utc_ms)),
+        past: input
+            .past
+            .iter()
+            .map(|line| glance.past_line(line))
+            .collect(),
+        past_next: input.past_next,
+        cuts: Cut::ALL.iter().map(|cut| glance.cut_choice(*cut)).collect(),
+        pits: known
+            .crew
+            .pits
+            .values()
+            .map(|p| glance.pit_choice(p))
+            .collect(),
+        notices: glance.crew_notices(),
+        form: glance.start_form(),
+        until: glance.until(&dues),
+    }
+}
+
+impl Glance<'_> {
+    fn open_lines(&self, dues: &[Due]) -> Vec<Line> {
+        let mut lines: Vec<_> = self
+            .known
+            .open_cooks()
+            .map(|cook| {
+                let due = dues.iter().find(|due| due.cook == cook.id);
+                let at = due.map_or(i64::MAX, |due| due.at);
+                ((at, cook.started_at, cook.id), self.open_line(cook, due))
+            })
+            .collect();
+        lines.sort_by_key(|(order, _)| *order);
+        lines.into_iter().map(|(_, line)| line).collect()
+    }
+
+    fn open_line(&self, cook: &Cook, due: Option<&Due>) -> Line {
+        let state = due.map_or_else(
+            || self.say.text("headline-nothing-due"),
+            |due| {
+                let (verb, when) = (self.verb(due.job), self.due(due.at));
+                let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
+                self.say.with("line-due", &args)
+            },
+        );
+        Line {
+            name: self.cook_name(&cook.name.value, cook.demo),
+            state,
+            detail: self.serve(cook),
+            weight: due.map_or(Weight::Calm, |due| self.weight(due)),
+            link: Some(Place::Now { cook: cook.id }),
+        }
+    }
+
+    fn past_line(&self, line: &CookLine) -> Line {
+        let started = self.say.day(line.started, self.now);
+        Line {
+            name: self.cook_name(&line.name, line.demo),
+            state: started,
+            detail: String::new(),
+            weight: Weight::Faint,
+            link: Some(Place::Timeline { cook: line.cook }),
+        }
+    }
+
+    /// Invented data says so.
+    pub fn cook_name(&self, name: &str, demo: bool) -> String {
+        match demo {
+            true => self.say.with("screen-demo", &[("name", Arg::Text(name))]),
+            false => name.to_owned(),
+        }
+    }
+
+    fn cut_choice(&self, cut: Cut) -> CutChoice {
+        let facts = cut_facts(cut);
+        let span = |Minutes { least, most }: Minutes| {
+            let (least, most) = (
+                self.say.duration(least * MINUTE),
+                self.say.duration(most * MINUTE),
+            );
+            let args = [("least", Arg::Text(&least)), ("most", Arg::Text(&most))];
+            self.say.with("cut-time", &args)
+        };
+        let time = match facts.cook_time {
+            CookTime::Whole { minutes } => span(minutes),
+            CookTime::PerPound { minutes } => self.per_weight(minutes, span),
+        };
+        let pit = self.say.temperature_span(facts.pit.low, facts.pit.high);
+        let args = [("pit", Arg::Text(&pit)), ("time", Arg::Text(&time))];
+        CutChoice {
+            cut,
+            name: self.say.text(cut.key()),
+            detail: self.say.with("cut-detail", &args),
+        }
+    }
+
+    /// Minutes a pound, or a kilogram (2.2 lb) to the nearest 5 minutes.
+    fn per_weight(&self, per_pound: Minutes, span: impl Fn(Minutes) -> String) -> String {
+        let per_kilogram = |minutes: i64| (minutes * 2_205 / 1_000 + 2) / 5 * 5;
+        match self.viewer.weight {
+            WeightUnit::Pound => {
+                let span = span(per_pound);
+                self.say
+                    .with("cut-per-pound", &[("span", Arg::Text(&span))])
+            }
+            WeightUnit::Kilogram => {
+                let span = span(Minutes {
+                    least: per_kilogram(per_pound.least),
+                    most: per_kilogram(per_pound.most),
+                });
+                self.say
+                    .with("cut-per-kilogram", &[("span", Arg::Text(&span))])
+            }
+        }
+    }
+
+    fn pit_choice(&self, pit: &Pit) -> PitChoice {
+        PitChoice {
+            pit: pit.id,
+            name: pit.name.value.clone(),
+            detail: self.pit_kind(pit.kind.value),
+        }
+    }
+
+    fn start_form(&self) -> StartForm {
+        StartForm {
+            heading: self.say.text("start-heading"),
+            name: self.say.text("start-name"),
+            serve: self.say.text("start-serve"),
+            people: self.say.text("start-people"),
+            meats: self.say.text("start-meats"),
+            weight: match self.viewer.weight {
+                WeightUnit::Pound => self.say.text("start-weight-pounds"),
+                WeightUnit::Kilogram => self.say.text("start-weight-kilograms"),
+            },
+            pit: self.say.text("start-pit"),
+            start: self.say.text("start-start"),
+            demo: self.say.text("start-demo"),
+            demo_lead: self.say.text("start-demo-lead"),
+        }
+    }
+}

@@ -1,0 +1,7 @@
+//! Stories and laws of the screens, on an invented regatta lunch for fourteen at two o'clock.
+
+mod goldens;
+mod laws;
+mod lines;
+mod regatta;
+mod shown;

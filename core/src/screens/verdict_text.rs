@@ -1,0 +1,145 @@
+//! A verdict in words.
+
+use super::{VerdictText, Weight, glance::Glance};
+use crate::{
+    checks::{DoneState, Reason, Refused, SafeState, Safety, Verdict},
+    cook::{Cook, Piece},
+    moment::MINUTE,
+    units::Mk,
+    words::Arg,
+};
+
+/// How much a verdict asks for an eye.
+pub(super) const fn weight_of(state: DoneState) -> Weight {
+    match state {
+        DoneState::UpdateToJudge => Weight::Wake,
+        DoneState::Done | DoneState::Overdone | DoneState::TenderOnly => Weight::Call,
+        DoneState::Close | DoneState::CannotSay => Weight::Soon,
+        DoneState::NotYet => Weight::Calm,
+    }
+}
+
+impl Glance<'_> {
+    pub fn verdict_text(&self, cook: &Cook, piece: &Piece) -> VerdictText {
+        match self.verdict(cook, piece) {
+            Ok(verdict) => self.judged(&verdict),
+            Err(refused) => self.not_judged(refused),
+        }
+    }
+
+    fn not_judged(&self, Refused { reason }: Refused) -> VerdictText {
+        let [low, high] = [-20_000, 200_000].map(|c| self.say.temperature(Mk::from_c_milli(c)));
+        let args = [("low", Arg::Text(&low)), ("high", Arg::Text(&high))];
+        VerdictText {
+            headline: self.say.text(DoneState::CannotSay.key()),
+            reasons: vec![self.say.with(reason.key(), &args)],
+            safety: self.say.text(SafeState::Unknown.key()),
+            next: None,
+            weight: Weight::Call,
+            doubts: vec![],
+        }
+    }
+
+    fn judged(&self, verdict: &Verdict) -> VerdictText {
+        let reasons = verdict.reasons.iter();
+        VerdictText {
+            headline: self.say.text(verdict.state.key()),
+            reasons: reasons
+                .clone()
+                .filter(|reason| !is_doubt(reason))
+                .map(|reason| self.reason(reason))
+                .collect(),
+            safety: self.safety(&verdict.safety),
+            next: verdict.next_check_minutes.map(|minutes| self.next(minutes)),
+            weight: weight_of(verdict.state),
+            doubts: reasons
+                .filter(|reason| is_doubt(reason))
+                .map(|reason| self.reason(reason))
+                .collect(),
+        }
+    }
+
+    fn safety(&self, safety: &Safety) -> String {
+        let state = self.say.text(safety.state.key());
+        let minimum = self.say.temperature(safety.minimum.temp);
+        let source = self.say.text(safety.minimum.source.key());
+        let (state, minimum, source) = (
+            ("state", Arg::Text(&state)),
+            ("minimum", Arg::Text(&minimum)),
+            ("source", Arg::Text(&source)),
+        );
+        if safety.minimum.rest_ms == 0 {
+            return self.say.with("safety-minimum", &[state, minimum, source]);
+        }
+        let rest = self.seconds_or_more(safety.minimum.rest_ms);
+        let args = [state, minimum, source, ("rest", Arg::Text(&rest))];
+        self.say.with("safety-minimum-rest", &args)
+    }
+
+    /// A rest below a minute in seconds.
+    fn seconds_or_more(&self, ms: i64) -> String {
+        if ms >= MINUTE {
+            return self.say.duration(ms);
+        }
+        let seconds = ms / crate::moment::SECOND;
+        self.say
+            .with("screen-seconds", &[("seconds", Arg::Number(seconds))])
+    }
+
+    fn next(&self, minutes: i64) -> String {
+        match minutes {
+            0 => self.say.text("screen-check-now"),
+            _ => {
+                let wait = self.say.duration(minutes * MINUTE);
+                self.say
+                    .with("screen-check-in", &[("wait", Arg::Text(&wait))])
+            }
+        }
+    }
+
+    /// One reason as a sentence.
+    pub fn reason(&self, reason: &Reason) -> String {
+        let fine = |mk: Mk| self.say.temperature_fine(mk);
+        let with = |args: &[(&str, &str)]| {
+            let args: Vec<_> = args.iter().map(|(n, t)| (*n, Arg::Text(t))).collect();
+            self.say.with(reason.key(), &args)
+        };
+        match reason {
+            Reason::BelowMinimum { coldest, minimum } => with(&[
+                ("coldest", &fine(*coldest)),
+                ("minimum", &self.say.temperature(*minimum)),
+            ]),
+            Reason::MinimumShown { coldest } => with(&[("coldest", &fine(*coldest))]),
+            Reason::RestNeeded { left_ms } => {
+                let whole = (left_ms + MINUTE - 1) / MINUTE * MINUTE;
+                with(&[("left", &self.say.duration(whole))])
+            }
+            Reason::SpotsMissing { spots } => {
+                let spots: Vec<String> =
+                    spots.iter().map(|spot| self.say.text(spot.key())).collect();
+                with(&[("spots", &self.say.list(&spots))])
+            }
+            Reason::Corrected { off_mk } | Reason::TooFarOff { off_mk } => {
+                with(&[("off", &self.say.temperature_difference(Mk(*off_mk)))])
+            }
+            Reason::Unchecked => with(&[("ice", &self.say.temperature(Mk::from_f(32)))]),
+            Reason::Found { test, meaning } => with(&[
+                ("test", &self.say.text(test.key())),
+                ("meaning", &self.say.text(meaning.key())),
+            ]),
+            Reason::Stale { test, minutes } => with(&[
+                ("test", &self.say.text(test.key())),
+                ("age", &self.say.duration(minutes * MINUTE)),
+            ]),
+            _ => self.say.text(reason.key()),
+        }
+    }
+}
+
+/// What was not checked, or cannot be read here.
+const fn is_doubt(reason: &Reason) -> bool {
+    matches!(
+        reason,
+        Reason::UpdateFirst | Reason::Unchecked | Reason::TooFarOff { .. }
+    )
+}

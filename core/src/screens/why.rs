@@ -1,0 +1,86 @@
+//! Why something is due, in one line.
+
+use super::glance::Glance;
+use crate::{
+    alarms::Due,
+    cadence::{Cadence, rhythm::RUB_ASKED_AGAIN_MIN},
+    cook::rhythm_facts::rhythm_facts,
+    ids::{PieceId, PitId},
+    log::Job,
+    moment::MINUTE,
+    words::{Arg, key},
+};
+
+impl Glance<'_> {
+    pub fn why(&self, due: &Due) -> String {
+        match due.job {
+            Job::RubSet(_) => {
+                let again = self.say.duration(RUB_ASKED_AGAIN_MIN * MINUTE);
+                self.say
+                    .with("because-rub-set", &[("again", Arg::Text(&again))])
+            }
+            Job::Wet(piece) => self.why_wet(piece, due),
+            Job::Check(piece) => self.why_check(piece),
+            Job::Serve(cook) => self.why_serve(cook),
+            Job::Outside(pit) | Job::Silent(pit) => self.why_pit(pit),
+            job => self.say.text(match job {
+                Job::Glaze(_) => key("because-glaze"),
+                Job::Pull(_) => key("because-pull"),
+                Job::PutAway(_) => key("because-put-away"),
+                Job::WakeUp(_) => key("because-wake-up"),
+                _ => key("because-fire-round"),
+            }),
+        }
+    }
+
+    fn why_wet(&self, id: PieceId, due: &Due) -> String {
+        let Some((cook, piece)) = self.known.piece(id) else {
+            return String::new();
+        };
+        let facts = rhythm_facts(cook, piece, self.known.crew, self.viewer.device, self.now);
+        let last = facts.wet_at.iter().max().map(|at| self.ago(*at));
+        let every = self.cadence(piece.cadence.value);
+        let line = match &last {
+            Some(last) => {
+                let args = [("every", Arg::Text(&every)), ("last", Arg::Text(last))];
+                self.say.with("because-wet", &args)
+            }
+            None => self
+                .say
+                .with("because-wet-first", &[("every", Arg::Text(&every))]),
+        };
+        match (due.missed, piece.cadence.value) {
+            (0, _) | (_, Cadence::None) => line,
+            (missed, _) => {
+                let args = [("line", Arg::Text(&line)), ("count", Arg::Number(missed))];
+                self.say.with("because-missed", &args)
+            }
+        }
+    }
+
+    fn why_check(&self, id: PieceId) -> String {
+        let Some((cook, piece)) = self.known.piece(id) else {
+            return String::new();
+        };
+        let headline = self.verdict_text(cook, piece).headline;
+        self.say
+            .with("because-check", &[("state", Arg::Text(&headline))])
+    }
+
+    fn why_serve(&self, id: crate::ids::CookId) -> String {
+        let cook = self.known.cooks.get(&id);
+        match cook.and_then(|cook| cook.serve.value.as_ref()) {
+            Some(serve) => {
+                let time = self.say.clock_day(serve.at, self.now);
+                self.say
+                    .with("because-serve", &[("time", Arg::Text(&time))])
+            }
+            None => String::new(),
+        }
+    }
+
+    fn why_pit(&self, pit: PitId) -> String {
+        let line = self.pit_line_of(pit);
+        format!("{} {}", line.state, line.detail).trim().to_owned()
+    }
+}
