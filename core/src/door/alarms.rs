@@ -1,6 +1,6 @@
 //! What must ring on this device.
 
-use super::Slowbend;
+use super::{Slowbend, clock::MOVED_MS};
 use crate::{
     alarms::{AlarmId, AlarmList, Rings, Rung, Urgency, rings, said},
     error::Trouble,
@@ -60,8 +60,13 @@ impl Slowbend {
         Ok(store.put_rung(&bytes(&others), moment.utc_ms, false)?)
     }
 
+    /// What rang, as far as the present clock has come. What rang ahead of it rang by a clock that was put back since:
+    /// it is forgotten for good, or it would silence its alarm, and hold back every call, until that time comes again.
     fn rung(&mut self, moment: &Moment) -> Result<Rung, Trouble> {
-        let rung = self.store()?.rung_since(moment.utc_ms - RUNG_KEPT_MS)?;
+        let ahead = moment.utc_ms.saturating_add(MOVED_MS);
+        let store = self.store()?;
+        store.forget_rung_after(ahead)?;
+        let rung = store.rung_since(moment.utc_ms.saturating_sub(RUNG_KEPT_MS))?;
         Ok(rung
             .into_iter()
             .map(|(id, what)| (AlarmId(id), what))

@@ -7,7 +7,7 @@ use crate::{
 };
 
 /// Differences up to this are drift and correction, not a move. Common practice, no source.
-const MOVED_MS: i64 = 90 * SECOND;
+pub(super) const MOVED_MS: i64 = 90 * SECOND;
 
 /// The wall minus the time since boot, at the last look.
 #[derive(Clone, Debug, Default)]

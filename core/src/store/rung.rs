@@ -21,6 +21,17 @@ impl Store {
         Ok(tx.commit()?)
     }
 
+    /// Forgets what rang later than `at`.
+    pub fn forget_rung_after(&self, at: i64) -> Result<()> {
+        let mut any = self
+            .conn
+            .prepare_cached("SELECT 1 FROM rung WHERE at > ? LIMIT 1")?;
+        if any.exists([at])? {
+            self.conn.execute("DELETE FROM rung WHERE at > ?", [at])?;
+        }
+        Ok(())
+    }
+
     /// All that rang since `since`: when, and whether it was a call.
     pub fn rung_since(&self, since: i64) -> Result<BTreeMap<AlarmBytes, (i64, bool)>> {
         let mut statement = self
