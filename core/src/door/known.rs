@@ -58,7 +58,7 @@ impl Slowbend {
         Ok(())
     }
 
-    fn caught_up<T>(
+    fn caught_up<T: Hides>(
         &mut self,
         group: Group,
         cached: Option<((T, Option<Order>), i64)>,
@@ -71,7 +71,7 @@ impl Slowbend {
             let mut known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
             known.sort_unstable_by_key(fold::Known::order);
             let follows = known.first().is_none_or(|first| Some(first.order()) > last);
-            if follows && !known.iter().any(fold::Known::is_void) {
+            if follows && !known.iter().any(|one| one.is_void() || state.hides(one)) {
                 known.iter().for_each(|one| apply(&mut state, one));
                 let last = known.last().map(fold::Known::order).or(last);
                 return Ok((
@@ -108,7 +108,13 @@ impl Slowbend {
         let known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
         let mark = self.marks.get(&group).copied().unwrap_or_default();
         let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
-        let plain = !known.iter().any(|one| one.is_void() || is_erasing(one));
+        let hidden = |one: &fold::Known| match group {
+            Group::Crew => self.crew.hides(one),
+            Group::Cook(id) => self.cooks.get(&id).is_some_and(|cook| cook.hides(one)),
+        };
+        let plain = !known
+            .iter()
+            .any(|one| one.is_void() || is_erasing(one) || hidden(one));
         if !in_order || !plain || !self.marks.contains_key(&group) {
             return self.load(group);
         }
@@ -193,6 +199,24 @@ impl Slowbend {
     pub(super) fn let_go(&mut self, id: CookId) {
         self.cooks.remove(&id);
         self.marks.remove(&Group::Cook(id));
+    }
+}
+
+/// Whether a void was taken for that of an entry before the entry came: it counts only if it comes after it, which the
+/// whole fold finds out.
+trait Hides {
+    fn hides(&self, one: &fold::Known) -> bool;
+}
+
+impl Hides for Crew {
+    fn hides(&self, one: &fold::Known) -> bool {
+        self.hidden.contains(&one.key)
+    }
+}
+
+impl Hides for Cook {
+    fn hides(&self, one: &fold::Known) -> bool {
+        self.hidden.contains(&one.key)
     }
 }
 
