@@ -1,10 +1,13 @@
 //! One device of the world: a folder, a clock, and an open door or none.
 
-use super::{Told, clock::Clock};
+use super::{Told, checkers::law2::Ordinals, clock::Clock, heard, platform::Platform};
 use slowbend_core::{
-    door::{OpenArgs, Slowbend},
+    alarms::AlarmList,
+    door::{OpenArgs, SensorReading, Slowbend},
+    error::Trouble,
     log::{Entry, EntryKey},
     moment::Moment,
+    readings::Tails,
     words::{Locale, Viewer},
 };
 use std::{
@@ -22,6 +25,14 @@ pub struct Device {
     pub acked: BTreeMap<EntryKey, Entry>,
     /// The installation, kept outside backups.
     pub install: String,
+    /// What rings, and rang.
+    pub platform: Platform,
+    /// How many alarms its platform takes.
+    pub limit: u32,
+    /// How often each job was answered, as far as it ever knew.
+    pub ordinals: Ordinals,
+    /// What its probes said: what is on disk, and since the process began.
+    pub heard: Tails,
     root: PathBuf,
     generation: u32,
     opens: u32,
@@ -36,6 +47,10 @@ impl Device {
             clock,
             acked: BTreeMap::new(),
             install: format!("install-{name}"),
+            platform: Platform::default(),
+            limit: [60, 4, 1][name % 3],
+            ordinals: Ordinals::new(),
+            heard: Tails::default(),
             root: root.into(),
             generation: 0,
             opens: 0,
@@ -84,11 +99,49 @@ impl Device {
             };
             let moment = self.moment(true_ms);
             let opened = Slowbend::open(args, &moment);
+            self.heard = heard::on_disk(&self.file())?;
             self.door = Some(opened.map_err(|trouble| {
                 format!("law 1: device {} does not open: {trouble}", self.name)
             })?);
         }
         Ok(self.door.as_mut().expect("it was opened above"))
+    }
+
+    /// Takes readings, as the door does.
+    ///
+    /// # Errors
+    /// What the door said.
+    pub fn hear(&mut self, batch: &[SensorReading], true_ms: i64) -> Result<(), Trouble> {
+        let moment = self.moment(true_ms);
+        let door = self
+            .door
+            .as_mut()
+            .expect("the door is open before its probes speak");
+        door.readings(batch, &moment)?;
+        for reading in batch {
+            self.heard
+                .take(&reading.source, &reading.sensor, reading.at, reading.temp);
+        }
+        Ok(())
+    }
+
+    /// Does what a shell does after each call: tells what sounded, asks what must ring, and lays it. Answers with the
+    /// longest list.
+    ///
+    /// # Errors
+    /// What the door said.
+    pub fn lay_alarms(&mut self, true_ms: i64) -> Told<(AlarmList, AlarmList)> {
+        let (viewer, moment, limit) = (self.viewer(true_ms)?, self.moment(true_ms), self.limit);
+        let untold = self.platform.take_untold(moment.utc_ms);
+        let door = self.door(true_ms)?;
+        let met = |trouble: Trouble| format!("law 2: alarms met {trouble:?}");
+        if !untold.is_empty() {
+            door.rang(&untold, &moment).map_err(met)?;
+        }
+        let list = door.alarms(&viewer, &moment, limit).map_err(met)?;
+        let longest = door.alarms(&viewer, &moment, 60).map_err(met)?;
+        self.platform.lay(&list);
+        Ok((list, longest))
     }
 
     /// Whether its process runs.

@@ -1,9 +1,10 @@
 //! What a set of entries means, folded cold: the measure of what a device shows, and what acts are made from.
 
 use slowbend_core::{
-    cook::{Cook, Crew, fold},
+    cook::{Cook, Crew, Known, fold},
     ids::{CookId, DeviceId, LogId},
     log::{Body, Entry},
+    readings::Tails,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -35,7 +36,18 @@ impl Picture {
         Self { crew, cooks }
     }
 
-    /// BLAKE3 of it as JSON, for golden values.
+    /// What screens and alarms of `device` may look at.
+    pub fn known<'a>(&'a self, tails: &'a Tails, device: DeviceId) -> Known<'a> {
+        Known {
+            crew: &self.crew,
+            cooks: &self.cooks,
+            tails,
+            device,
+            warnings: &[],
+        }
+    }
+
+    /// BLAKE3 of it as text, for golden values.
     ///
     /// # Panics
     /// Never: states are plain records.

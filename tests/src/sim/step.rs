@@ -210,8 +210,8 @@ impl World {
     fn probe_reads(&mut self, who: usize) -> Told<String> {
         let batch = self.batch();
         let device = &mut self.devices[who];
-        let moment = device.moment(self.true_ms);
-        match device.door(self.true_ms)?.readings(&batch, &moment) {
+        device.door(self.true_ms)?;
+        match device.hear(&batch, self.true_ms) {
             Ok(()) => Ok(format!("{} readings", batch.len())),
             Err(Trouble::Refused { reason }) if !device.clock.is_right() => {
                 Ok(format!("refused: {reason}"))
@@ -375,6 +375,7 @@ impl World {
         let device = &mut self.devices[who];
         device.move_house(|folder| backup.files.put(folder));
         device.acked = backup.acked;
+        device.ordinals.clear();
         if as_new {
             device.install.push('+');
         }

@@ -2,7 +2,7 @@
 
 use super::{
     STEPS, Told, Trace,
-    checkers::{law1, law3},
+    checkers::{law1, law2, law3},
     clock::Clock,
     device::Device,
     exchange::{self, Way},
@@ -13,6 +13,7 @@ use super::{
     rng::Rng,
 };
 use slowbend_core::{
+    alarms::due,
     log::{Entry, EntryKey},
     moment::{HOUR, MINUTE, SECOND},
 };
@@ -48,6 +49,8 @@ pub struct World {
     pub forked: bool,
     /// A backup of each device, if one was made.
     pub backups: BTreeMap<usize, Backup>,
+    /// How many rings sounded.
+    pub rings: usize,
     /// How many acts were taken.
     pub taken: u32,
     trace: Trace,
@@ -70,6 +73,7 @@ impl World {
             erased: BTreeSet::new(),
             forked: false,
             backups: BTreeMap::new(),
+            rings: 0,
             taken: 0,
             trace: Trace::default(),
             _root: root,
@@ -83,7 +87,8 @@ impl World {
     pub fn live(&mut self, steps: u32) -> Told<()> {
         self.found_crew()?;
         for step in 0..steps {
-            self.true_ms += self.pause();
+            let pause = self.pause();
+            self.pass(pause);
             let who = self.rng.below(self.devices.len());
             let line = self.happen(who);
             let told = line.as_ref().map_or_else(String::clone, String::clone);
@@ -131,7 +136,32 @@ impl World {
         let now = self.true_ms;
         let device = &mut self.devices[who];
         let held = device.entries(now)?;
-        law1::check(device, &held, &self.erased)
+        law1::check(device, &held, &self.erased)?;
+        self.check_alarms(who, &Picture::of(&held))
+    }
+
+    fn check_alarms(&mut self, who: usize, picture: &Picture) -> Told<()> {
+        let now = self.true_ms;
+        let device = &mut self.devices[who];
+        let wall = device.moment(now).utc_ms;
+        let me = device.viewer(now)?.device;
+        let (list, longest) = device.lay_alarms(now)?;
+        law2::shape(&list, &longest, device.limit as usize)?;
+        let due = due(&picture.known(&device.heard, me), wall);
+        law2::nothing_missed(&due, &longest, &device.platform, wall)?;
+        if self.erased.is_empty() {
+            law2::answered_for_good(&due, &mut device.ordinals)?;
+        }
+        Ok(())
+    }
+
+    /// Lets time pass: what is laid sounds, whether anybody is there or not.
+    fn pass(&mut self, ms: i64) {
+        self.true_ms += ms;
+        for device in &mut self.devices {
+            let wall = device.moment(self.true_ms).utc_ms;
+            self.rings += device.platform.pass(wall);
+        }
     }
 
     /// All clocks right, everything exchanged: now all must agree.
