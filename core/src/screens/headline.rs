@@ -1,15 +1,13 @@
 //! The one next thing, huge. Start at [`Glance::headline`].
 
-use super::{Caution, Headline, Link, Place, Tone, Weight, buttons::Opening, glance::Glance};
+use super::{Headline, Weight, glance::Glance};
 use crate::{
-    acts::Act,
     alarms::{Due, Urgency},
     cadence::share::{Touched, may_share},
     checks::SafeState,
     ids::{CookId, PieceId},
-    log::{Job, Stage},
+    log::Job,
     moment::MINUTE,
-    safety::Doing,
     words::Arg,
 };
 
@@ -122,111 +120,10 @@ impl Glance<'_> {
             raw: !found.is_some_and(safe),
         }
     }
-
-    fn buttons_of(&self, due: &Due, together: &[&Due]) -> Vec<super::Button> {
-        let cook = due.cook;
-        match due.job {
-            Job::RubSet(piece) => {
-                let answer = |set| Act::AnswerRub {
-                    piece,
-                    set,
-                    at: None,
-                };
-                vec![
-                    self.main("button-rub-yes", answer(true)),
-                    self.main("button-rub-not-yet", answer(false)),
-                    self.later(due, None),
-                ]
-            }
-            Job::Wet(_) | Job::Glaze(_) => {
-                let of = |wet: bool| {
-                    let jobs = together.iter().map(|due| due.job);
-                    jobs.filter(move |job| matches!(job, Job::Wet(_)) == wet)
-                        .filter_map(opened_for)
-                        .collect()
-                };
-                let opening = Opening {
-                    pit: due.pit,
-                    wetted: of(true),
-                    glazed: of(false),
-                };
-                self.opening_buttons(&opening, together)
-            }
-            Job::Check(_) => vec![self.later(due, None), self.skip(due, None)],
-            Job::Pull(piece) => vec![
-                self.stage_button(piece, Stage::Off, Tone::Main),
-                self.later(due, None),
-                self.answer("button-leave-on", due, Tone::Plain),
-            ],
-            Job::PutAway(piece) => vec![
-                self.stage_button(piece, Stage::PutAway, Tone::Main),
-                self.answer("button-none-left", due, Tone::Plain),
-                self.later(due, None),
-            ],
-            Job::Serve(_) => vec![
-                self.answer("button-on-table", due, Tone::Main),
-                self.later(due, None),
-            ],
-            Job::FireRound(pit) => vec![
-                self.main(
-                    "button-fire-seen",
-                    Act::SeeFire {
-                        cook,
-                        pit,
-                        at: None,
-                    },
-                ),
-                self.plain("button-fed", self.feed(cook, pit)),
-                self.plain("button-vent", self.vent(cook, pit)),
-                self.later(due, None),
-            ],
-            Job::Outside(pit) => vec![
-                self.main("button-fed", self.feed(cook, pit)),
-                self.main("button-vent", self.vent(cook, pit)),
-                self.answer("button-seen", due, Tone::Plain),
-            ],
-            Job::Silent(_) => vec![self.answer("button-seen", due, Tone::Main)],
-            Job::WakeUp(_) => vec![self.main("button-up", Act::WakeUp)],
-        }
-    }
-
-    fn link(&self, job: Job) -> Option<Link> {
-        let (label, place) = match job {
-            Job::Check(piece) | Job::Pull(piece) => ("link-check", Place::Check { piece }),
-            Job::RubSet(piece) | Job::Wet(piece) | Job::Glaze(piece) | Job::PutAway(piece) => {
-                ("link-meat", Place::Piece { piece })
-            }
-            _ => return None,
-        };
-        Some(Link {
-            label: self.say.text(label),
-            place,
-        })
-    }
-
-    fn cautions_of(&self, job: Job) -> Vec<Caution> {
-        let poultry = |piece| {
-            self.known
-                .piece(piece)
-                .is_some_and(|(_, piece)| piece.cut.is_poultry())
-        };
-        let doing = match job {
-            Job::Wet(piece) | Job::Glaze(piece) if poultry(piece) => Doing::MoppingPoultry,
-            Job::Wet(_) | Job::Glaze(_) => Doing::MoppingMeat,
-            Job::Check(piece) | Job::Pull(piece) if poultry(piece) => Doing::CheckingPoultry,
-            Job::Check(_) => Doing::CheckingMeat,
-            Job::Pull(_) | Job::PutAway(_) | Job::Serve(_) => Doing::Serving,
-            Job::FireRound(pit) | Job::Outside(pit) if self.burns_charcoal(pit) => {
-                Doing::LightingCharcoal
-            }
-            _ => return vec![],
-        };
-        self.cautions(doing)
-    }
 }
 
 /// The meat that an opening is for.
-fn opened_for(job: Job) -> Option<PieceId> {
+pub(super) fn opened_for(job: Job) -> Option<PieceId> {
     match job {
         Job::Wet(piece) | Job::Glaze(piece) => Some(piece),
         _ => None,

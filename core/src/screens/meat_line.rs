@@ -55,6 +55,8 @@ impl Glance<'_> {
         let judged = self.verdict(cook, piece).ok().filter(|_| !over);
         let tried = judged.filter(|_| !piece.checks.is_empty());
         rest.extend(tried.as_ref().map(|v| self.say.text(v.state.key())));
+        let unchecked = tried.as_ref().is_some_and(|v| v.say_unchecked);
+        rest.extend(unchecked.then(|| self.say.text("line-unchecked")));
         let asks = tried
             .filter(|_| piece.is_on_pit(self.now))
             .map_or(Weight::Calm, |verdict| weight_of(verdict.state));

@@ -9,20 +9,25 @@ mod check;
 mod glance;
 mod happened;
 mod headline;
+mod headline_acts;
 mod kinds;
 mod meat_line;
 mod names;
 mod notices;
+mod orphans;
 mod piece;
 mod pit_line;
 mod pitside;
 mod records;
 mod settings;
+mod stages;
 mod start;
 #[cfg(test)]
 mod tests;
 mod timeline;
 mod verdict_text;
+mod viewer_choices;
+mod warnings;
 mod watch;
 mod why;
 

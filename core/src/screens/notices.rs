@@ -3,7 +3,7 @@
 use super::{Notice, Tone, buttons::button, glance::Glance};
 use crate::{
     acts::Act,
-    cook::{Cook, Overruling, Timed, Warning, ahead::counts, overruling},
+    cook::{Cook, Overruling, Timed, ahead::counts, overruling},
     log::Subject,
     words::{Arg, key},
 };
@@ -71,7 +71,7 @@ impl Glance<'_> {
         }
     }
 
-    fn dismissible(&self, notice: String, text: String) -> Option<Notice> {
+    pub fn dismissible(&self, notice: String, text: String) -> Option<Notice> {
         let dismiss = self.say.text("button-dismiss");
         (!self.known.crew.dismissed.contains(&notice)).then(|| Notice {
             text,
@@ -141,45 +141,6 @@ impl Glance<'_> {
                 Some(thermometer) => thermometer.name.value.clone(),
                 None => self.say.text("screen-some-thermometer"),
             },
-        }
-    }
-
-    fn warning(&self, warning: &Warning) -> Option<Notice> {
-        match warning {
-            Warning::SetAside { file, entries } => {
-                let count = i64::try_from(*entries).unwrap_or(i64::MAX);
-                let args = [("file", Arg::Text(file)), ("count", Arg::Number(count))];
-                let text = self.say.with("notice-set-aside", &args);
-                self.dismissible(format!("set_aside/{file}"), text)
-            }
-            Warning::Cloned => {
-                let text = self.say.text("notice-cloned");
-                self.dismissible(format!("cloned/{}", self.known.device), text)
-            }
-            Warning::ClockMoved { by_ms, at } => {
-                let by = self.say.duration(*by_ms);
-                let args = [("by", Arg::Text(&by))];
-                let text = match *by_ms < 0 {
-                    true => self.say.with("notice-clock-back", &args),
-                    false => self.say.with("notice-clock-forward", &args),
-                };
-                self.dismissible(format!("clock_moved/{at}"), text)
-            }
-            Warning::Forked { entries } => {
-                let text = self
-                    .say
-                    .with("notice-forked", &[("count", Arg::Number(*entries))]);
-                self.dismissible(format!("forked/{entries}"), text)
-            }
-            Warning::OddClock { device, stamp_ms } => {
-                let (name, time) = (
-                    self.device(*device),
-                    self.say.clock_day(*stamp_ms, self.now),
-                );
-                let args = [("name", Arg::Text(&name)), ("time", Arg::Text(&time))];
-                let text = self.say.with("notice-odd-clock", &args);
-                self.dismissible(format!("odd_clock/{device}/{stamp_ms}"), text)
-            }
         }
     }
 

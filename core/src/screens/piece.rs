@@ -1,15 +1,12 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{
-    Button, Line, Link, PieceScreen, Place, Tone, Weight, glance::Glance, meat_line::job_piece,
-};
+use super::{Line, Link, PieceScreen, Place, Weight, glance::Glance, meat_line::job_piece};
 use crate::{
     alarms,
     cadence::rhythm::{Next, Why},
-    checks::{TestResult, cut_facts, cuts::WrapKind},
+    checks::{TestResult, cut_facts},
     cook::{Cook, Known, Pass, Piece, rhythm_facts::rhythm_facts},
     ids::PieceId,
-    log::{Stage, Wrap},
     moment::Moment,
     safety::Doing,
     words::{Arg, Viewer, key},
@@ -160,70 +157,6 @@ impl Glance<'_> {
         self.say.with("line-found", &args)
     }
 
-    /// The stages it can go to from where it is.
-    fn stage_buttons(&self, cook: &Cook, piece: &Piece) -> Vec<Button> {
-        let stage = piece.stage(self.now).map(|passed| passed.stage);
-        let next = self.stages_after(piece, stage);
-        next.into_iter()
-            .map(|(stage, tone)| self.guarded(cook, piece, stage, tone))
-            .collect()
-    }
-
-    fn stages_after(&self, piece: &Piece, stage: Option<Stage>) -> Vec<(Stage, Tone)> {
-        let pits = self.known.crew.pits.keys();
-        let on = |tone| {
-            pits.clone()
-                .map(move |pit| (Stage::OnPit { pit: *pit }, tone))
-        };
-        let wraps = || {
-            let kinds = cut_facts(piece.cut).wraps.into_iter().map(wrap_of);
-            kinds.map(|wrap| (Stage::Wrapped { wrap }, Tone::Plain))
-        };
-        let plain = |stage| (stage, Tone::Plain);
-        let main = |stage| (stage, Tone::Main);
-        match stage {
-            None => [Stage::Trimmed, Stage::Brined, Stage::Rubbed]
-                .map(plain)
-                .into_iter()
-                .chain(on(Tone::Main))
-                .collect(),
-            Some(Stage::Trimmed | Stage::Brined | Stage::Rubbed | Stage::Resting) => on(Tone::Main)
-                .chain([Stage::Rubbed, Stage::Resting].map(plain))
-                .filter(|(to, _)| Some(*to) != stage)
-                .collect(),
-            Some(Stage::OnPit { .. } | Stage::Unwrapped) => {
-                std::iter::once(main(Stage::Off)).chain(wraps()).collect()
-            }
-            Some(Stage::Wrapped { .. }) => vec![main(Stage::Off), plain(Stage::Unwrapped)],
-            Some(Stage::Off) => [main(Stage::Held), plain(Stage::CutUp), plain(Stage::Served)]
-                .into_iter()
-                .chain(on(Tone::Plain))
-                .collect(),
-            Some(Stage::Held) => vec![
-                main(Stage::CutUp),
-                plain(Stage::Served),
-                plain(Stage::PutAway),
-            ],
-            Some(Stage::CutUp) => vec![main(Stage::Served), plain(Stage::PutAway)],
-            Some(Stage::Served) => vec![main(Stage::PutAway)],
-            Some(Stage::PutAway) => vec![main(Stage::Reheated)],
-            Some(Stage::Reheated) => vec![main(Stage::Served), plain(Stage::PutAway)],
-        }
-    }
-
-    /// Serving what was never shown to reach its minimum is asked about first.
-    fn guarded(&self, cook: &Cook, piece: &Piece, stage: Stage, tone: Tone) -> Button {
-        let mut button = self.stage_button(piece.id, stage, tone);
-        let shown = self
-            .verdict(cook, piece)
-            .is_ok_and(|v| v.safety.state == crate::checks::SafeState::Safe);
-        if stage == Stage::Served && !shown {
-            button.tone = Tone::Grave;
-            button.confirm = Some(self.say.text("confirm-serve"));
-        }
-        button
-    }
-
     fn meat_links(&self, cook: &Cook, piece: &Piece) -> Vec<Link> {
         [
             ("link-check", Place::Check { piece: piece.id }),
@@ -245,14 +178,5 @@ impl Glance<'_> {
             Some(stage) if stage.is_on_pit() => Doing::CheckingMeat,
             _ => Doing::Preparing,
         }
-    }
-}
-
-const fn wrap_of(kind: WrapKind) -> Wrap {
-    match kind {
-        WrapKind::Paper => Wrap::Paper,
-        WrapKind::Foil => Wrap::Foil,
-        WrapKind::Boat => Wrap::Boat,
-        WrapKind::Pan => Wrap::Pan,
     }
 }

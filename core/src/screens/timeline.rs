@@ -13,8 +13,8 @@ use super::{
 use crate::{
     acts::Act,
     cook::{Cook, Known},
-    ids::{CookId, PieceId},
-    log::{Body, Entry, EntryKey, Meaning, Payload, Where},
+    ids::CookId,
+    log::{Body, Entry, EntryKey, Meaning, Payload},
     moment::Moment,
     words::{Viewer, key},
 };
@@ -182,30 +182,6 @@ impl Glance<'_> {
             Meaning::MustUpdate => key("standing-must-update"),
         };
         self.say.text(key)
-    }
-
-    /// Whether what it is about was taken back.
-    fn is_orphan(&self, cook: &Cook, payload: &Payload) -> bool {
-        let gone = |piece: &PieceId| !cook.pieces.contains_key(piece);
-        match payload {
-            Payload::PieceSplit(fact) => gone(&fact.piece),
-            Payload::StageSet(fact) => gone(&fact.piece),
-            Payload::PieceMoved(fact) => gone(&fact.piece),
-            Payload::RubAnswered(fact) => gone(&fact.piece),
-            Payload::Checked(fact) => gone(&fact.piece),
-            Payload::PiecesJoined(fact) => fact.pieces.iter().all(gone),
-            Payload::DishReady(fact) => !cook.dishes.contains_key(&fact.dish),
-            Payload::Read(fact) => match &fact.place {
-                Where::Piece { piece, .. } => gone(piece),
-                Where::Pit { pit } => !self.known.crew.pits.contains_key(pit),
-            },
-            Payload::Opened(fact) => {
-                let done = [&fact.wetted, &fact.turned, &fact.glazed];
-                let mut all = done.into_iter().flatten().peekable();
-                all.peek().is_some() && all.all(gone)
-            }
-            _ => false,
-        }
     }
 }
 

@@ -62,6 +62,9 @@ impl Glance<'_> {
         let Some((cook, piece)) = self.known.piece(id) else {
             return String::new();
         };
+        if piece.checks.is_empty() {
+            return self.say.text("because-check-first");
+        }
         let headline = self.verdict_text(cook, piece).headline;
         self.say
             .with("because-check", &[("state", Arg::Text(&headline))])

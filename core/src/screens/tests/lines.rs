@@ -3,6 +3,7 @@
 use super::regatta::{minute, moment, opened, stage, told_until, viewer};
 use crate::{
     acts::Act,
+    checks::{ProbeFeel, Spot, Temperature, TestResult},
     cook::story::{Story, cook, device, piece, pit},
     log::*,
     moment::SECOND,
@@ -242,4 +243,33 @@ fn serving_what_was_not_shown_safe_is_asked_about_first() {
             .unwrap()
             .contains("published minimum")
     );
+}
+
+#[test]
+fn a_verdict_by_a_thermometer_that_nobody_checked_says_so_wherever_it_stands() {
+    let mut story = told_until(160);
+    let results = vec![
+        TestResult::Probed(ProbeFeel::Slides),
+        TestResult::Heat(Temperature {
+            mk: Mk::from_f(203),
+            spot: Spot::Center,
+            thermometer: None,
+            instant_read: true,
+        }),
+    ];
+    let piece = piece(3);
+    story.say(1, minute(161), Some(cook(1)), Checked { piece, results });
+    let (told, viewer) = (story.told(), viewer(Locale::EnUs));
+    let now = screens::pitside(&told.known(1), &viewer, cook(1), &moment(162)).unwrap();
+    let butt = now.meats.iter().find(|line| line.name == "Butt").unwrap();
+    assert!(
+        butt.detail.ends_with("thermometer not checked"),
+        "{}",
+        butt.detail
+    );
+    let meat = screens::piece(&told.known(1), &viewer, piece, &moment(162)).unwrap();
+    let check = screens::check(&told.known(1), &viewer, piece, &moment(162)).unwrap();
+    for verdict in [meat.verdict, check.verdict] {
+        assert!(verdict.doubts[0].starts_with("Thermometer not checked"));
+    }
 }

@@ -47,6 +47,7 @@ because-missed = { $line } { $count ->
    *[other] { $count } were missed.
 }
 because-glaze = The last stretch: glaze so that it sets before it comes off.
+because-check-first = The first check.
 because-check = { $state } at the last check.
 because-pull = It has reached the temperature to take it off at.
 because-put-away = It has stood out long enough: into the refrigerator, or hold it hot.
@@ -60,6 +61,7 @@ line-job = { $verb }: { $what }
 line-found = { $test }: { $found }
 line-temp-at = { $temp }, { $spot }
 line-happened = { $kind }: { $what }
+line-unchecked = thermometer not checked
 line-no-mop = No mop
 
 pit-reads = { $temp }, { $age }

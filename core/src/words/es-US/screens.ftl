@@ -47,6 +47,7 @@ because-missed = { $line } { $count ->
    *[other] Faltaron { $count }.
 }
 because-glaze = El último tramo: glasea para que fije antes de sacarla.
+because-check-first = La primera prueba.
 because-check = { $state } en la última prueba.
 because-pull = Llegó a la temperatura en que se saca.
 because-put-away = Ya estuvo afuera bastante: al refrigerador, o mantenla caliente.
@@ -60,6 +61,7 @@ line-job = { $verb }: { $what }
 line-found = { $test }: { $found }
 line-temp-at = { $temp }, { $spot }
 line-happened = { $kind }: { $what }
+line-unchecked = termómetro sin revisar
 line-no-mop = Sin baño
 
 pit-reads = { $temp }, { $age }
