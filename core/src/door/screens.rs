@@ -1,1 +1,124 @@
+//! One call a screen.
 
+use super::Slowbend;
+use crate::{
+    error::{Refused, Trouble},
+    ids::{CookId, PieceId},
+    moment::Moment,
+    screens::{
+        self, CheckScreen, PieceScreen, Pitside, Settings, StartInput, StartScreen, Timeline,
+    },
+    store::Group,
+    words::{Viewer, Words},
+};
+
+/// So many lines are on a page of past cooks, and of what happened.
+const PAGE: usize = 50;
+
+impl Slowbend {
+    /// The first screen; `past_before` is the cursor of a page of past cooks.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn start(
+        &mut self,
+        viewer: &Viewer,
+        past_before: Option<i64>,
+        moment: &Moment,
+    ) -> Result<StartScreen, Trouble> {
+        self.notice_clock(moment);
+        let mut past = self
+            .store()?
+            .past_lines(past_before.unwrap_or(i64::MAX), PAGE as i64 + 1)?;
+        let more = past.len() > PAGE;
+        past.truncate(PAGE);
+        let past_next = past.last().filter(|_| more).map(|line| line.started);
+        Ok(screens::start(
+            &self.known(),
+            viewer,
+            &StartInput { past, past_next },
+            moment,
+        ))
+    }
+
+    /// Now: the screen of a propped device.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn pitside(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<Pitside, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::pitside(&self.known(), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+    }
+
+    /// One meat.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such meat, or the disk's trouble.
+    pub fn piece(
+        &mut self,
+        viewer: &Viewer,
+        piece: PieceId,
+        moment: &Moment,
+    ) -> Result<PieceScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_piece(piece)?;
+        screens::piece(&self.known(), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+    }
+
+    /// Trying one meat.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such meat, or the disk's trouble.
+    pub fn check(
+        &mut self,
+        viewer: &Viewer,
+        piece: PieceId,
+        moment: &Moment,
+    ) -> Result<CheckScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_piece(piece)?;
+        screens::check(&self.known(), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+    }
+
+    /// What happened in a cook; `before` is the cursor of a page.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn timeline(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        before: Option<i64>,
+        moment: &Moment,
+    ) -> Result<Timeline, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let (entries, _) = self.store()?.entries_of(Group::Cook(cook), 0)?;
+        screens::timeline(&self.known(), viewer, cook, &entries, before, PAGE, moment)
+            .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Pits, thermometers and habits.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn settings(&mut self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
+        self.notice_clock(moment);
+        self.store()?;
+        Ok(screens::settings(&self.known(), viewer, moment))
+    }
+}
+
+fn no_cook(viewer: &Viewer) -> Trouble {
+    Refused::new(Words::of(viewer).text("door-no-cook")).into()
+}
+
+fn no_meat(viewer: &Viewer) -> Trouble {
+    Refused::new(Words::of(viewer).text("door-no-meat")).into()
+}

@@ -370,3 +370,56 @@ fn an_export_holds_every_entry_and_reads_back() {
             .is_some_and(|entry| entry.contains("\"kind\""))
     }));
 }
+
+#[test]
+fn each_screen_is_one_call_and_the_same_call_gives_the_same_bytes() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let (cook, _, piece) = begun(&mut door);
+    let (viewer, at) = (viewer(&mut door), now(30));
+    let all = |door: &mut Slowbend| {
+        [
+            serde_json::to_string(&door.start(&viewer, None, &at).unwrap()).unwrap(),
+            serde_json::to_string(&door.pitside(&viewer, cook, &at).unwrap()).unwrap(),
+            serde_json::to_string(&door.piece(&viewer, piece, &at).unwrap()).unwrap(),
+            serde_json::to_string(&door.check(&viewer, piece, &at).unwrap()).unwrap(),
+            serde_json::to_string(&door.timeline(&viewer, cook, None, &at).unwrap()).unwrap(),
+            serde_json::to_string(&door.settings(&viewer, &at).unwrap()).unwrap(),
+        ]
+    };
+    let before = all(&mut door);
+    assert_eq!(before, all(&mut door));
+    drop(door);
+    assert_eq!(
+        before,
+        all(&mut open(place.path(), "here")),
+        "also after a restart"
+    );
+    assert!(before.iter().all(|screen| !screen.contains('⟨')));
+}
+
+#[test]
+fn a_past_cook_can_still_be_asked_for() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let (cook, _, piece) = begun(&mut door);
+    act(&mut door, 400, Act::FinishCook { cook });
+    drop(door);
+    let mut door = open(place.path(), "here");
+    assert!(door.cooks.is_empty(), "a past cook is not loaded");
+    let viewer = viewer(&mut door);
+    assert_eq!(door.start(&viewer, None, &now(401)).unwrap().past.len(), 1);
+    assert!(door.piece(&viewer, piece, &now(401)).is_ok());
+    assert!(
+        door.timeline(&viewer, cook, None, &now(401))
+            .unwrap()
+            .lines
+            .len()
+            >= 3
+    );
+    let nothing = CookId(uuid::Uuid::nil());
+    assert!(matches!(
+        door.pitside(&viewer, nothing, &now(401)),
+        Err(Trouble::Refused { .. })
+    ));
+}

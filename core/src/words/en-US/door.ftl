@@ -7,3 +7,5 @@ store-read-only = The folder or the database cannot be written. Change its permi
 store-full = The disk is full. Make room, then do it again. Nothing was recorded.
 store-damaged = The database is damaged. Start Slowbend again: it sets the file aside and keeps what can be read.
 store-other = The database could not be used. Nothing was recorded; try again.
+door-no-cook = That cook is not on this device. Go back to the start and choose one from the list.
+door-no-meat = That meat is not on this device, or its adding was taken back. Go back to the cook.
