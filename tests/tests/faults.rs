@@ -52,9 +52,10 @@ fn with_a_cook(folder: &Path) -> BTreeMap<EntryKey, Entry> {
 }
 
 fn set_aside(folder: &Path) -> Vec<String> {
-    let names = std::fs::read_dir(folder)
-        .unwrap()
-        .map(|file| file.unwrap().file_name().into_string().unwrap());
+    let files = std::fs::read_dir(folder).expect("the folder is there");
+    let names = files
+        .flatten()
+        .map(|file| file.file_name().to_string_lossy().into_owned());
     names
         .filter(|name| name.starts_with("slowbend-aside-") && name.ends_with(".db"))
         .collect()
