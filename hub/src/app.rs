@@ -1,0 +1,44 @@
+//! All addresses. Start at [`app`]: tests call it in-process.
+
+use crate::{assets, demo, forms, guard, home::Home, live, pages};
+use axum::{
+    Router,
+    extract::DefaultBodyLimit,
+    middleware,
+    routing::{get, post},
+};
+use std::sync::Arc;
+
+/// The largest form taken, bytes: far above any act.
+const FORM_BYTES_MAX: usize = 256 * 1024;
+
+/// The whole server.
+pub fn app(home: Arc<Home>) -> Router {
+    Router::new()
+        .route("/assets/{file}", get(assets::serve))
+        .route("/live", get(live::events))
+        .route("/rings", get(live::rings))
+        .route("/rang", post(forms::rang::post))
+        .route("/act", post(forms::act::post))
+        .route("/demo", post(demo::post))
+        .route("/cook", post(forms::cook::post))
+        .route(
+            "/cook/{cook}/{form}",
+            get(pages::show).post(forms::write::post),
+        )
+        .route(
+            "/meat/{piece}/check",
+            get(pages::show).post(forms::check::post),
+        )
+        .route(
+            "/settings/{form}",
+            get(pages::show).post(forms::settings::post),
+        )
+        .fallback(get(pages::show))
+        .layer(DefaultBodyLimit::max(FORM_BYTES_MAX))
+        .layer(middleware::from_fn_with_state(
+            Arc::clone(&home),
+            guard::guard,
+        ))
+        .with_state(home)
+}

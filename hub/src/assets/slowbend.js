@@ -1,0 +1,210 @@
+// Keeps an open page true, and lets it ring. Without this script every page still works by hand.
+"use strict";
+(() => {
+  const $ = (id) => document.getElementById(id);
+  let timer = 0;
+  let behind = false;
+  let sound = null;
+  let rung = 0;
+
+  // The page anew: the part that changes is swapped, and what had the focus keeps it.
+  async function show(address, options) {
+    let answer;
+    try {
+      answer = await fetch(address, { credentials: "same-origin", ...options });
+    } catch {
+      return away(true);
+    }
+    const text = await answer.text();
+    away(false);
+    const page = new DOMParser().parseFromString(text, "text/html");
+    const next = page.getElementById("main");
+    if (!next) return location.assign(address);
+    swap(page, next);
+    return answer.url;
+  }
+
+  function swap(page, next) {
+    const main = $("main");
+    const kept = nameOf(document.activeElement);
+    document.title = page.title;
+    document.documentElement.lang = page.documentElement.lang;
+    const bar = page.querySelector("header.bar");
+    if (bar) document.querySelector("header.bar").replaceWith(document.importNode(bar, true));
+    main.replaceWith(document.importNode(next, true));
+    find(kept)?.focus({ preventScroll: true });
+    wait();
+  }
+
+  // A name for a control that the new page has too: its form's address and its own name and value.
+  function nameOf(element) {
+    if (!element || !element.closest || !element.closest("#main")) return null;
+    const form = element.form && element.form.elements.namedItem("form");
+    return { href: element.getAttribute("href"), form: form && form.value, name: element.name, text: element.textContent };
+  }
+
+  function find(kept) {
+    if (!kept) return null;
+    for (const element of $("main").querySelectorAll("a, button, input, select, summary")) {
+      const name = nameOf(element);
+      if (name.href === kept.href && name.form === kept.form && name.name === kept.name && name.text === kept.text) return element;
+    }
+    return null;
+  }
+
+  // Somebody is typing: the page waits until they are through.
+  function isTyping() {
+    const element = document.activeElement;
+    const inForm = element && element.closest("#main form") && !element.matches("button, [name=ago]");
+    return Boolean(inForm) || [...document.querySelectorAll("#main input:not([type=hidden]), #main select")].some(isChanged);
+  }
+
+  function isChanged(field) {
+    if (field.matches("select")) return field.name !== "ago" && [...field.options].some((option) => option.selected !== option.defaultSelected && option.defaultSelected);
+    if (field.matches("[type=radio], [type=checkbox]")) return field.checked !== field.defaultChecked;
+    return field.value !== field.defaultValue;
+  }
+
+  async function refresh() {
+    if (isTyping() || document.querySelector("#main details[open]")) {
+      behind = true;
+      return;
+    }
+    behind = false;
+    await show(location.pathname + location.search.replace(/[?&]told=\d+/, ""));
+  }
+
+  function wait() {
+    clearTimeout(timer);
+    const ms = Number($("main").dataset.wait);
+    if (ms > 0) timer = setTimeout(refresh, Math.min(ms, 3_600_000));
+    soundLine();
+  }
+
+  function away(is) {
+    $("away").hidden = !is;
+    if (is) {
+      clearTimeout(timer);
+      timer = setTimeout(refresh, 5_000);
+    }
+  }
+
+  function listen() {
+    const events = new EventSource("/live");
+    const changed = () => {
+      refresh();
+      ring();
+    };
+    events.addEventListener("changed", changed);
+    events.addEventListener("hello", () => (events.before ? changed() : (events.before = true)));
+    events.addEventListener("error", () => away(true));
+    events.addEventListener("open", () => away(false));
+  }
+
+  // Ringing: three rising tones for what is due, six for what cannot wait.
+  async function ring() {
+    let due;
+    try {
+      due = await (await fetch("/rings")).json();
+    } catch {
+      return;
+    }
+    if (!Array.isArray(due) || due.length === 0) return;
+    const first = due[0];
+    const box = $("ringing");
+    box.querySelector("strong").textContent = first.title;
+    box.querySelector("span").textContent = first.body;
+    box.querySelector("a").href = first.cook || "/";
+    box.hidden = false;
+    rung = Date.now();
+    if (!play(first.urgency === "wake" ? 6 : 3)) return;
+    const body = new URLSearchParams();
+    for (const one of due) for (const id of one.covers) body.append("id", id);
+    fetch("/rang", { method: "POST", body });
+  }
+
+  function play(times) {
+    if (!sound || sound.state !== "running") return false;
+    for (let i = 0; i < times; i++) {
+      const start = sound.currentTime + i * 0.45;
+      const tone = sound.createOscillator();
+      const level = sound.createGain();
+      tone.frequency.value = [660, 880, 990][i % 3];
+      level.gain.setValueAtTime(0, start);
+      level.gain.linearRampToValueAtTime(0.5, start + 0.02);
+      level.gain.linearRampToValueAtTime(0, start + 0.35);
+      tone.connect(level).connect(sound.destination);
+      tone.start(start);
+      tone.stop(start + 0.4);
+    }
+    return true;
+  }
+
+  function soundLine() {
+    const button = $("sound");
+    if (button) button.hidden = false;
+  }
+
+  function wake() {
+    const Context = window.AudioContext || window.webkitAudioContext;
+    if (!Context) return;
+    sound = sound || new Context();
+    sound.resume().then(() => {
+      $("sound").textContent = $("sound").dataset.on;
+      play(1);
+      ring();
+    });
+  }
+
+  // Forms and links stay on this page, so that its sound stays on.
+  document.addEventListener("submit", async (event) => {
+    const form = event.target;
+    if (event.defaultPrevented || form.method !== "post") return;
+    event.preventDefault();
+    const button = event.submitter;
+    if (form.dataset.sent) return;
+    form.dataset.sent = "1";
+    const body = new URLSearchParams(new FormData(form));
+    if (button && button.name) body.append(button.name, button.value);
+    const to = await show(form.action, { method: "POST", body });
+    delete form.dataset.sent;
+    if (!to) return;
+    if (new URL(to).pathname !== new URL(form.action).pathname || new URL(to).search) history.pushState(null, "", to);
+    $("ringing").hidden = true;
+    ($("refused") || $("main")).focus();
+    if (!behind) scrollTo(0, 0);
+  });
+
+  document.addEventListener("click", async (event) => {
+    if (event.target.closest("#sound")) return wake();
+    const link = event.target.closest("a[href^='/']");
+    if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+    event.preventDefault();
+    const to = await show(link.href);
+    if (!to) return;
+    history.pushState(null, "", to);
+    $("ringing").hidden = true;
+    $("main").focus();
+    scrollTo(0, 0);
+  });
+
+  addEventListener("popstate", () => show(location.href));
+  addEventListener("pageshow", (event) => event.persisted && refresh());
+  document.addEventListener("focusout", () => setTimeout(() => behind && refresh(), 300));
+  document.addEventListener("visibilitychange", () => !document.hidden && (refresh(), ring()));
+
+  // The viewer's zone, once: the machine that serves may stand elsewhere.
+  function zone() {
+    const asked = $("main").dataset.zone;
+    const own = Intl.DateTimeFormat().resolvedOptions().timeZone;
+    if (!asked || !own || own === asked) return;
+    const body = new URLSearchParams({ zone: own, back: location.pathname });
+    fetch("/settings/viewer", { method: "POST", body, redirect: "manual" }).then(refresh);
+  }
+
+  document.documentElement.dataset.script = "on";
+  zone();
+  wait();
+  listen();
+  ring();
+})();

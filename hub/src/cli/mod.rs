@@ -1,0 +1,97 @@
+//! The command line. Start at [`run`]; each command has a file.
+
+mod end;
+mod export;
+mod import;
+mod open;
+mod sum;
+
+use clap::{Args, Parser, Subcommand};
+pub use end::End;
+pub use open::Opened;
+use std::{path::PathBuf, process::ExitCode};
+
+/// The port that is served on unless another is chosen: one that no registered service has taken so far as we know; from
+/// memory, no source.
+const PORT: u16 = 7410;
+
+/// The hand at the pit: plans the cook, rings, and remembers.
+#[derive(Parser)]
+#[command(name = "slowbend", version, after_help = end::CODES)]
+struct Cli {
+    #[command(flatten)]
+    shared: Shared,
+    #[command(subcommand)]
+    command: Option<Command>,
+}
+
+/// What every command takes.
+#[derive(Args)]
+struct Shared {
+    /// The folder of the database; the usual one of this system unless given.
+    #[arg(long, global = true, value_name = "DIR")]
+    data: Option<PathBuf>,
+    /// The port to serve on.
+    #[arg(long, global = true, value_name = "N", default_value_t = PORT)]
+    port: u16,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Serve the pages on this machine (what happens without a command).
+    Serve,
+    /// Readings of thermometers.
+    #[command(subcommand)]
+    Readings(Readings),
+    /// Write every entry as JSON lines, to a file or to standard output.
+    Export {
+        /// The file to write, which must not be there yet; - or nothing is standard output.
+        #[arg(value_name = "FILE")]
+        to: Option<PathBuf>,
+    },
+    /// Do one of the sums: JSON in, JSON out. Without a name, list them.
+    Sum(sum::Asked),
+}
+
+#[derive(Subcommand)]
+enum Readings {
+    /// Take the readings of a CSV file into a cook.
+    Import(import::Asked),
+}
+
+/// Does what the command line asks.
+pub fn run() -> ExitCode {
+    let cli = Cli::parse();
+    let done = match cli.command {
+        None | Some(Command::Serve) => serve(cli.shared),
+        Some(Command::Readings(Readings::Import(asked))) => import::run(cli.shared.data, &asked),
+        Some(Command::Export { to }) => export::run(cli.shared.data, to),
+        Some(Command::Sum(asked)) => sum::run(&asked),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(end) => {
+            eprintln!("{}", end.reason());
+            end.code()
+        }
+    }
+}
+
+fn serve(shared: Shared) -> Result<(), End> {
+    let opened = open::open(shared.data)?;
+    crate::serve::serve(opened, shared.port)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use clap::CommandFactory;
+
+    #[test]
+    fn the_command_line_is_sound() {
+        Cli::command().debug_assert();
+        let cli = Cli::parse_from(["slowbend", "--port", "8000", "export", "-"]);
+        assert_eq!(cli.shared.port, 8000);
+        assert!(Cli::parse_from(["slowbend"]).command.is_none());
+    }
+}

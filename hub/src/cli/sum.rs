@@ -1,0 +1,178 @@
+//! `slowbend sum`: the sums of core from a terminal or a script. A new sum is one line in [`SUMS`].
+
+use super::end::End;
+use clap::Args;
+use schemars::{JsonSchema, schema_for};
+use serde::{Serialize, de::DeserializeOwned};
+use serde_json::{Value, json};
+use slowbend_core::{cadence::openings::lid_openings, checks::verdict};
+use std::{
+    fmt::Display,
+    fs,
+    io::{self, Read},
+    path::PathBuf,
+};
+
+/// What is asked.
+#[derive(Args)]
+pub struct Asked {
+    /// Which sum; without it, all are listed.
+    #[arg(value_name = "NAME")]
+    name: Option<String>,
+    /// The file with the input; - or nothing is standard input.
+    #[arg(value_name = "FILE")]
+    input: Option<PathBuf>,
+    /// Print the JSON Schemas of the input and the output instead.
+    #[arg(long)]
+    schema: bool,
+}
+
+/// One sum by its name.
+struct Sum {
+    name: &'static str,
+    about: &'static str,
+    run: fn(&str) -> Result<Value, String>,
+    schema: fn() -> Value,
+}
+
+macro_rules! sums {
+    ($($name:literal $about:literal $sum:path,)*) => {
+        &[$(Sum {
+            name: $name,
+            about: $about,
+            run: |input| answer(input, |input| $sum(input)),
+            schema: || schema(|input| $sum(input)),
+        }),*]
+    };
+}
+
+const SUMS: &[Sum] = sums![
+    "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
+    "verdict" "whether a meat is done and safe, and when to check next" verdict,
+];
+
+fn answer<I: DeserializeOwned, O: Serialize, E: Display>(
+    input: &str,
+    sum: impl Fn(&I) -> Result<O, E>,
+) -> Result<Value, String> {
+    let input = serde_json::from_str(input).map_err(|error| {
+        format!("The input is not as this sum takes it: {error}. `slowbend sum NAME --schema` shows its shape.")
+    })?;
+    let output = sum(&input).map_err(|refused| refused.to_string())?;
+    serde_json::to_value(output).map_err(|error| error.to_string())
+}
+
+fn schema<I: JsonSchema, O: JsonSchema, E>(_: impl Fn(&I) -> Result<O, E>) -> Value {
+    json!({ "input": schema_for!(I), "output": schema_for!(O) })
+}
+
+/// Prints the answer, the schemas, or the list.
+///
+/// # Errors
+/// An unknown name, an input that cannot be read, or the sum's own refusal.
+pub fn run(asked: &Asked) -> Result<(), End> {
+    let Some(name) = &asked.name else {
+        print!("{}", list());
+        return Ok(());
+    };
+    let sum = find(name)?;
+    let output = match asked.schema {
+        true => (sum.schema)(),
+        false => (sum.run)(&input(asked)?).map_err(End::Refused)?,
+    };
+    println!("{output:#}");
+    Ok(())
+}
+
+fn list() -> String {
+    SUMS.iter()
+        .map(|sum| format!("{:<14} {}\n", sum.name, sum.about))
+        .collect()
+}
+
+fn find(name: &str) -> Result<&'static Sum, End> {
+    let found = SUMS.iter().find(|sum| sum.name == name);
+    found.ok_or_else(|| {
+        End::refused(format!(
+            "There is no sum called “{name}”. These are there:\n{}",
+            list().trim_end()
+        ))
+    })
+}
+
+fn input(asked: &Asked) -> Result<String, End> {
+    let file = asked.input.as_ref().filter(|file| file.as_os_str() != "-");
+    let read = match file {
+        Some(file) => fs::read_to_string(file),
+        None => {
+            let mut text = String::new();
+            io::stdin().read_to_string(&mut text).map(|_| text)
+        }
+    };
+    read.map_err(|error| {
+        End::refused(format!(
+            "The input cannot be read ({error}). Give a file, or JSON on standard input."
+        ))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ask(name: &str, input: Value) -> Value {
+        (find(name).unwrap().run)(&input.to_string()).unwrap()
+    }
+
+    #[test]
+    fn two_meats_that_can_share_an_opening_do() {
+        let need = |name, last, every| json!({ "name": name, "last_min": last, "every_min": every, "early_min": 0, "late_min": 0 });
+        let input = json!({ "from_min": 0, "horizon_min": 70, "needs": [need("ribs", 0, 30), need("butt", 0, 60)] });
+        let opening = |at, names: &[&str]| json!({ "at_min": at, "names": names, "fixed": false });
+        let output = json!({
+            "openings": [opening(30, &["ribs"]), opening(60, &["butt", "ribs"])],
+            "count": 2, "deviation_min": 0, "overdue": [], "exact": true, "at_least": 2,
+        });
+        assert_eq!(ask("lid-openings", input), output);
+    }
+
+    #[test]
+    fn a_breast_read_in_one_place_is_not_called_done() {
+        let heat = json!({ "temperature": { "mk": 347_039, "spot": "upper_thick", "instant_read": true } });
+        let input = json!({
+            "cut": "turkey_breast", "form": "intact", "now": 1_795_000_000_000i64,
+            "checks": [{ "result": heat, "at": 1_795_000_000_000i64, "standing": "unchecked" }],
+        });
+        let output = ask("verdict", input);
+        assert_ne!(output["state"], "done");
+        assert_ne!(output["safety"]["state"], "safe");
+    }
+
+    #[test]
+    fn every_sum_shows_the_shape_of_both_its_sides() {
+        for sum in SUMS {
+            let schema = (sum.schema)();
+            for side in ["input", "output"] {
+                assert_eq!(schema[side]["type"], "object", "{} {side}", sum.name);
+                assert!(
+                    schema[side]["properties"]
+                        .as_object()
+                        .is_some_and(|fields| !fields.is_empty())
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn a_wrong_name_or_input_is_told_with_what_to_do() {
+        assert!(
+            find("openings")
+                .err()
+                .unwrap()
+                .reason()
+                .contains("lid-openings")
+        );
+        let refused = (find("verdict").unwrap().run)("{}").unwrap_err();
+        assert!(refused.contains("--schema"), "{refused}");
+    }
+}

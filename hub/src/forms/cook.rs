@@ -1,0 +1,155 @@
+//! Starting a cook, from the form on the first page.
+
+use super::{Reading, again, on, once_key, record};
+use crate::{home::Home, pages::Page, typed::Typed, viewer::Reader};
+use axum::{Form, extract::State, response::Response};
+use slowbend_core::{
+    acts::{Act, NewMeat, Outcome},
+    error::{Refused, Trouble},
+    ids::{CookId, PitId},
+    log::{Serve, Subject},
+    safety::Form as Done,
+    words::typed,
+};
+use std::sync::Arc;
+
+/// The number of rows that are read: those of the page.
+const ROWS: usize = 4;
+
+/// Records the new pit, if one is described, and the cook; then shows it.
+pub async fn post(
+    State(home): State<Arc<Home>>,
+    reader: Reader,
+    Form(fields): Form<Vec<(String, String)>>,
+) -> Response {
+    let typed = Typed(fields);
+    match begin(&home, &reader, &typed).await {
+        Ok(outcome) => on(
+            &home,
+            &reader,
+            cook_of(&outcome).map_or(Page::Start, Page::Now),
+            &outcome,
+        ),
+        Err(trouble) => again(&home, &reader, typed, trouble).await,
+    }
+}
+
+/// All that was typed is read before anything is recorded; the pit has a part of the form's token of its own, so that a
+/// form that comes again after a refusal does not add it twice.
+async fn begin(home: &Arc<Home>, reader: &Reader, typed: &Typed) -> Result<Outcome, Trouble> {
+    let moment = home.moment();
+    let reading = Reading::new(reader, typed, &moment);
+    let new_pit = new_pit(&reading)?;
+    let mut meats = meats(&reading, new_pit.is_some())?;
+    let cook = |meats| start(&reading, meats);
+    cook(vec![])?;
+    if let Some(act) = new_pit {
+        let made = record(home, reader, &once_key(typed, "pit"), act)
+            .await?
+            .made;
+        let pit = made.iter().find_map(|thing| match thing {
+            Subject::Pit(pit) => Some(*pit),
+            _ => None,
+        });
+        for (meat, wants_new) in &mut meats {
+            meat.pit = if *wants_new { pit } else { meat.pit };
+        }
+    }
+    let act = cook(meats.into_iter().map(|(meat, _)| meat).collect())?;
+    record(home, reader, &once_key(typed, "act"), act).await
+}
+
+fn start(reading: &Reading<'_>, meats: Vec<NewMeat>) -> Result<Act, Refused> {
+    Ok(Act::StartCook {
+        name: name(reading, "name")?,
+        serve: serve(reading, "serve")?,
+        people: reading
+            .typed
+            .parsed("people", reading.words.people_unread)?,
+        meats,
+    })
+}
+
+/// A name as typed.
+///
+/// # Errors
+/// Where it is empty or too long.
+pub fn name(reading: &Reading<'_>, field: &str) -> Result<String, Refused> {
+    typed::name(&reading.say, reading.typed.text(field))
+        .map_err(|refused| Refused::new(refused.reason))
+}
+
+/// A serving time as typed, in the viewer's zone; none where none was.
+///
+/// # Errors
+/// Where it cannot be read.
+pub fn serve(reading: &Reading<'_>, field: &str) -> Result<Option<Serve>, Refused> {
+    let Some(text) = reading.typed.given(field) else {
+        return Ok(None);
+    };
+    let at = typed::datetime_field(&reading.say, text)
+        .map_err(|refused| Refused::new(refused.reason))?;
+    Ok(Some(Serve {
+        at,
+        zone: reading.say.viewer().zone.clone(),
+    }))
+}
+
+/// A weight as typed; none where none was.
+///
+/// # Errors
+/// Where it cannot be read or no meat weighs so much.
+pub fn weight(reading: &Reading<'_>, field: &str) -> Result<Option<i64>, Refused> {
+    let read = |text| typed::weight(&reading.say, text, &typed::MEAT_GRAMS);
+    let grams = reading.typed.given(field).map(read).transpose();
+    grams.map_err(|refused| Refused::new(refused.reason))
+}
+
+fn meats(reading: &Reading<'_>, has_new_pit: bool) -> Result<Vec<(NewMeat, bool)>, Refused> {
+    let rows = (0..ROWS).filter(|row| reading.typed.given(&format!("cut-{row}")).is_some());
+    rows.map(|row| meat(reading, row, has_new_pit)).collect()
+}
+
+/// One row's meat, and whether it goes to the pit that is new.
+fn meat(reading: &Reading<'_>, row: usize, has_new_pit: bool) -> Result<(NewMeat, bool), Refused> {
+    let pit_field = format!("pit-{row}");
+    let wants_new = reading.typed.text(&pit_field) == "new";
+    if wants_new && !has_new_pit {
+        return Err(Refused::new(reading.words.pit_needed));
+    }
+    let pit: Option<PitId> = match wants_new {
+        true => None,
+        false => reading.typed.parsed(&pit_field, reading.words.choose)?,
+    };
+    let meat = NewMeat {
+        name: String::new(),
+        cut: reading
+            .typed
+            .chosen(&format!("cut-{row}"), reading.words.choose)?,
+        form: Done::Intact,
+        weight_g: weight(reading, &format!("weight-{row}"))?,
+        cadence: None,
+        pit,
+    };
+    Ok((meat, wants_new))
+}
+
+fn new_pit(reading: &Reading<'_>) -> Result<Option<Act>, Refused> {
+    if reading.typed.given("pit-name").is_none() {
+        return Ok(None);
+    }
+    Ok(Some(Act::AddPit {
+        name: name(reading, "pit-name")?,
+        kind: reading.typed.chosen("pit-kind", reading.words.choose)?,
+        grate_cm2: None,
+        alone_minutes: None,
+    }))
+}
+
+/// The cook that an act made.
+pub fn cook_of(outcome: &Outcome) -> Option<CookId> {
+    outcome.made.iter().find_map(|thing| match thing {
+        Subject::Cook(cook) => Some(*cook),
+        _ => None,
+    })
+}

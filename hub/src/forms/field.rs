@@ -1,0 +1,26 @@
+//! One field of a thing, as typed in the settings. The names are those of [`Field`] in the log.
+
+use super::{Reading, cook};
+use slowbend_core::{error::Refused, log::Field};
+
+/// Reads the field called `field` from the form's `from`.
+///
+/// # Errors
+/// Where it cannot be read, or is no field that is set by hand.
+pub fn read(reading: &Reading<'_>, field: &str, from: &str) -> Result<Field, Refused> {
+    let words = reading.words;
+    let maybe = || reading.typed.parsed::<i64>(from, words.field_unread);
+    let number = || maybe()?.ok_or_else(|| Refused::new(words.field_unread));
+    Ok(match field {
+        "name" => Field::Name(cook::name(reading, from)?),
+        "pit_kind" => Field::PitKind(reading.typed.chosen(from, words.choose)?),
+        "grate_cm2" => Field::GrateCm2(maybe()?),
+        "alone_minutes" => Field::AloneMinutes(maybe()?),
+        "weight_g" => Field::WeightG(cook::weight(reading, from)?),
+        "people" => Field::People(maybe()?),
+        "mop_minutes" => Field::MopMinutes(number()?),
+        "spritz_minutes" => Field::SpritzMinutes(number()?),
+        "altitude_m" => Field::AltitudeM(number()?),
+        _ => return Err(Refused::new(words.choose)),
+    })
+}

@@ -1,0 +1,175 @@
+//! What stands around each page: head, bar, what rings, what was just said, and the foot that says what a page can do.
+
+use super::{Page, Sheet};
+use crate::{
+    assets,
+    viewer::Reader,
+    words::{HubWords, words},
+};
+use maud::{DOCTYPE, Markup, html};
+use slowbend_core::{
+    alarms::{Alarm, AlarmList, Urgency},
+    ids::CookId,
+};
+
+/// What the frame needs to know of a page.
+pub struct Head {
+    /// Its title.
+    pub title: String,
+    /// Until when it is true.
+    pub until: i64,
+    /// The cook it belongs to, for the links in the bar.
+    pub cook: Option<CookId>,
+}
+
+/// The whole page.
+pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -> Markup {
+    let words = sheet.words;
+    let wait = (head.until - sheet.now).max(1_000);
+    let zone_asked = !sheet.reader.zone_chosen;
+    frame(
+        sheet.reader,
+        &head.title,
+        html! {
+            (bar(sheet, head.cook))
+            div #ringing role="alert" hidden {
+                p { strong {} " " span {} }
+                a .button href="/" { (words.show) }
+            }
+            main #main tabindex="-1" data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
+                (said(sheet))
+                (invented(sheet, head.cook))
+                (due(sheet, alarms))
+                (main)
+            }
+            (foot(words))
+        },
+    )
+}
+
+/// A page with one sentence, for when there is nothing else to show.
+pub fn plain(reader: &Reader, sentence: &str) -> Markup {
+    let words = words(reader.viewer.locale);
+    frame(
+        reader,
+        words.stopped,
+        html! {
+            header .bar { a .brand href="/" { (mark()) "Slowbend" } }
+            main #main tabindex="-1" {
+                h1 { (words.stopped) }
+                p .refused role="alert" { (sentence) }
+                p { a .button href="/" { (words.to_start) } }
+            }
+        },
+    )
+}
+
+fn frame(reader: &Reader, title: &str, body: Markup) -> Markup {
+    let words = words(reader.viewer.locale);
+    html! {
+        (DOCTYPE)
+        html lang=(reader.viewer.locale.tag()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="color-scheme" content="light dark";
+                meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4f0e2";
+                meta name="theme-color" media="(prefers-color-scheme: dark)" content="#16211f";
+                title { (title) " · Slowbend" }
+                link rel="stylesheet" href=(assets::path("slowbend.css"));
+                link rel="icon" href=(assets::path("icon.svg")) type="image/svg+xml";
+                link rel="manifest" href=(assets::path("manifest.webmanifest"));
+                script src=(assets::path("slowbend.js")) defer {}
+            }
+            body {
+                a .skip href="#main" { (words.skip) }
+                (body)
+            }
+        }
+    }
+}
+
+/// Our mark: a slab that bends, hanging from the tongs.
+fn mark() -> Markup {
+    html! {
+        svg .mark viewBox="0 0 32 32" aria-hidden="true" {
+            path d="M4 9h11c7 0 11 5 11 14" fill="none" stroke="currentColor" stroke-width="5" stroke-linecap="round" {}
+            path d="M4 17h6" fill="none" stroke="currentColor" stroke-width="3" stroke-linecap="round" {}
+        }
+    }
+}
+
+fn bar(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
+    let words = sheet.words;
+    let pages = |cook| {
+        [
+            (Page::Now(cook), words.now),
+            (Page::Write(cook), words.write),
+            (Page::Timeline(cook), words.timeline),
+        ]
+    };
+    html! {
+        header .bar {
+            a .brand href="/" { (mark()) "Slowbend" }
+            nav aria-label=(words.pages) {
+                @for (page, label) in cook.into_iter().flat_map(pages) { (nav_link(sheet, page, label)) }
+                (nav_link(sheet, Page::Settings, words.settings))
+            }
+        }
+    }
+}
+
+fn nav_link(sheet: &Sheet<'_>, page: Page, label: &str) -> Markup {
+    let here = (page == sheet.page).then_some("page");
+    html! { a href=(page.path()) aria-current=[here] { (label) } }
+}
+
+fn said(sheet: &Sheet<'_>) -> Markup {
+    html! {
+        @if let Some(refused) = &sheet.beside.refused {
+            p .refused role="alert" #refused tabindex="-1" { strong { (sheet.words.not_recorded) } " " (refused) }
+        }
+        p .told role="status" aria-live="polite" { @if let Some(told) = &sheet.beside.told { (told) } }
+        @if let Some(note) = sheet.say.zone_note() { p .notice { (note) } }
+    }
+}
+
+fn invented(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
+    let demo = cook.is_some_and(|cook| sheet.is_demo(cook));
+    html! { @if demo { p .invented { (sheet.words.invented) } } }
+}
+
+/// What is due and rings, wherever the cook is looking; the page of the cook itself shows it larger anyway.
+fn due(sheet: &Sheet<'_>, alarms: &AlarmList) -> Markup {
+    let elsewhere = |alarm: &&Alarm| {
+        alarm.at <= sheet.now && (alarm.cook.is_none() || alarm.cook != sheet.page.cook())
+    };
+    html! {
+        @for alarm in alarms.alarms.iter().filter(elsewhere) {
+            section .alarm data-urgency=(urgency(alarm.urgency)) {
+                h2 { (alarm.title) }
+                @for line in alarm.body.lines() { p { (line) } }
+                @if let Some(cook) = alarm.cook { p { a href=(Page::Now(cook).path()) { (sheet.words.show) } } }
+            }
+        }
+    }
+}
+
+const fn urgency(urgency: Urgency) -> &'static str {
+    match urgency {
+        Urgency::Wake => "wake",
+        Urgency::Call => "call",
+        Urgency::Quiet => "quiet",
+    }
+}
+
+fn foot(words: &HubWords) -> Markup {
+    html! {
+        footer .foot {
+            p #sound-line { (words.rings_while_open) }
+            button #sound type="button" hidden data-on=(words.sound_on) { (words.sound) }
+            noscript { p { (words.no_script) } }
+            p #away hidden { (words.away) }
+        }
+    }
+}

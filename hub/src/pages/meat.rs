@@ -1,0 +1,28 @@
+//! One meat: how it stands, what comes next for it, and the stages it can go to.
+
+use super::{Page, Sheet, layout::Head, parts};
+use maud::{Markup, html};
+use slowbend_core::screens::PieceScreen;
+
+pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
+    let head = Head {
+        title: screen.title.clone(),
+        until: screen.until,
+        cook: Some(screen.cook),
+    };
+    let words = sheet.words;
+    let main = html! {
+        h1 { (screen.title) }
+        p .lead { (screen.about) }
+        p .state-line { (screen.state) }
+        (parts::verdict(sheet, &screen.verdict))
+        p { a .button data-tone="main" href=(Page::Check(screen.piece).path()) { (words.check) } }
+        (parts::section(words.next, &screen.next))
+        section .more { h2 { (words.did) } (parts::buttons(sheet, "stage", &screen.buttons)) }
+        (parts::cautions(&screen.cautions))
+        (parts::section(words.facts, &screen.facts))
+        (parts::section(words.checks, &screen.checks))
+        (parts::links(&screen.links))
+    };
+    (head, main)
+}

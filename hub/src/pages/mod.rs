@@ -1,0 +1,230 @@
+//! The pages. Start at [`Page`], which is an address, and [`show`], which answers it.
+//!
+//! Core makes the screens; here they become HTML and nothing is decided.
+
+mod check;
+mod layout;
+mod meat;
+mod now;
+mod parts;
+mod settings;
+mod sheet;
+mod start;
+mod timeline;
+mod write;
+
+pub use layout::plain;
+pub use sheet::Sheet;
+
+use crate::{home::Home, typed::Typed, viewer::Reader, words::words};
+use axum::{
+    extract::{Query, State},
+    http::{StatusCode, Uri, header},
+    response::{IntoResponse, Response},
+};
+use maud::Markup;
+use serde::Deserialize;
+use slowbend_core::{
+    error::Trouble,
+    ids::{CookId, PieceId},
+    screens::Place,
+};
+use std::sync::Arc;
+
+/// One page, as its address names it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Page {
+    /// The first one.
+    Start,
+    /// The propped phone.
+    Now(CookId),
+    /// What happened.
+    Timeline(CookId),
+    /// What can be written down.
+    Write(CookId),
+    /// One meat.
+    Meat(PieceId),
+    /// Trying one meat.
+    Check(PieceId),
+    /// Pits, thermometers, habits and the viewer's choices.
+    Settings,
+}
+
+impl Page {
+    /// The page at `path`, if there is one.
+    pub fn at(path: &str) -> Option<Self> {
+        let mut parts = path.strip_prefix('/')?.split('/');
+        let page = match (parts.next()?, parts.next(), parts.next()) {
+            ("", None, None) => Self::Start,
+            ("settings", None, None) => Self::Settings,
+            ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
+            ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
+            ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
+            ("meat", Some(id), None) => Self::Meat(id.parse().ok()?),
+            ("meat", Some(id), Some("check")) => Self::Check(id.parse().ok()?),
+            _ => return None,
+        };
+        parts.next().is_none().then_some(page)
+    }
+
+    /// Its address.
+    pub fn path(self) -> String {
+        match self {
+            Self::Start => "/".into(),
+            Self::Settings => "/settings".into(),
+            Self::Now(cook) => format!("/cook/{cook}"),
+            Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
+            Self::Write(cook) => format!("/cook/{cook}/write"),
+            Self::Meat(piece) => format!("/meat/{piece}"),
+            Self::Check(piece) => format!("/meat/{piece}/check"),
+        }
+    }
+
+    /// The cook whose alarms the page shows anyway.
+    pub const fn cook(self) -> Option<CookId> {
+        match self {
+            Self::Now(cook) => Some(cook),
+            _ => None,
+        }
+    }
+}
+
+impl From<Place> for Page {
+    fn from(place: Place) -> Self {
+        match place {
+            Place::Start => Self::Start,
+            Place::Now { cook } => Self::Now(cook),
+            Place::Piece { piece } => Self::Meat(piece),
+            Place::Check { piece } => Self::Check(piece),
+            Place::Timeline { cook } => Self::Timeline(cook),
+            Place::Settings => Self::Settings,
+        }
+    }
+}
+
+/// What an address may carry beside its path.
+#[derive(Clone, Debug, Default, Deserialize)]
+pub struct Asked {
+    /// The number of what was just done.
+    pub told: Option<u64>,
+    /// The cursor of a list's page.
+    pub before: Option<i64>,
+}
+
+/// What a page shows beside its screen.
+#[derive(Clone, Debug, Default)]
+pub struct Beside {
+    /// What was just done.
+    pub told: Option<String>,
+    /// Why a form was not taken.
+    pub refused: Option<String>,
+    /// What was typed in that form.
+    pub typed: Typed,
+    /// The cursor of a list's page.
+    pub before: Option<i64>,
+}
+
+/// Answers an address.
+pub async fn show(
+    State(home): State<Arc<Home>>,
+    reader: Reader,
+    Query(asked): Query<Asked>,
+    uri: Uri,
+) -> Response {
+    let Some(page) = Page::at(uri.path()) else {
+        let missing = words(reader.viewer.locale).no_page;
+        return answer(StatusCode::NOT_FOUND, plain(&reader, missing));
+    };
+    let beside = Beside {
+        told: asked.told.and_then(|number| home.told.said(number)),
+        before: asked.before,
+        ..Beside::default()
+    };
+    match render(&home, &reader, page, beside).await {
+        Ok(markup) => answer(StatusCode::OK, markup),
+        Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
+    }
+}
+
+/// The page as it is now.
+///
+/// # Errors
+/// What the door answers; for a cook or meat that is not there, a refusal.
+pub async fn render(
+    home: &Arc<Home>,
+    reader: &Reader,
+    page: Page,
+    beside: Beside,
+) -> Result<Markup, Trouble> {
+    let reader = reader.clone();
+    let demo = crate::demo::kept(&home.data).map(|kept| kept.cook);
+    home.ask(move |door, moment| {
+        let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
+        let viewer = &reader.viewer;
+        let alarms = door.alarms(viewer, moment, crate::home::ALARMS)?;
+        let (head, main) = match page {
+            Page::Start => start::page(&sheet, &door.start(viewer, beside.before, moment)?),
+            Page::Now(cook) => now::page(&sheet, &door.pitside(viewer, cook, moment)?),
+            Page::Timeline(cook) => {
+                timeline::page(&sheet, &door.timeline(viewer, cook, beside.before, moment)?)
+            }
+            Page::Write(cook) => {
+                let now = door.pitside(viewer, cook, moment)?;
+                write::page(&sheet, &now, &door.start(viewer, None, moment)?)
+            }
+            Page::Meat(piece) => meat::page(&sheet, &door.piece(viewer, piece, moment)?),
+            Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
+            Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
+        };
+        Ok(layout::whole(&sheet, &head, &alarms, main))
+    })
+    .await
+}
+
+/// An answer that no cache keeps: a page shown again after "back" must not be yesterday's.
+pub fn answer(status: StatusCode, markup: Markup) -> Response {
+    (status, [(header::CACHE_CONTROL, "no-store")], markup).into_response()
+}
+
+/// What went wrong as a page of its own; `refused` is the status of a refusal.
+pub fn troubled(reader: &Reader, trouble: &Trouble, refused: StatusCode) -> Response {
+    let status = match trouble {
+        Trouble::Refused { .. } => refused,
+        Trouble::InUse { .. } | Trouble::CannotWrite { .. } => StatusCode::SERVICE_UNAVAILABLE,
+        Trouble::Newer { .. } | Trouble::Unreadable { .. } => StatusCode::INTERNAL_SERVER_ERROR,
+    };
+    answer(status, plain(reader, trouble.reason()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_page_is_found_at_its_own_address() {
+        let id: uuid::Uuid = "01936f1e-0000-7000-8000-000000000001".parse().unwrap();
+        let (cook, piece) = (CookId(id), PieceId(id));
+        for page in [
+            Page::Start,
+            Page::Settings,
+            Page::Now(cook),
+            Page::Timeline(cook),
+            Page::Write(cook),
+            Page::Meat(piece),
+            Page::Check(piece),
+        ] {
+            assert_eq!(Page::at(&page.path()), Some(page));
+        }
+        for path in [
+            "",
+            "cook",
+            "/cook",
+            "/cook/x",
+            "/settings/x",
+            "/meat/1/check/2",
+            "//evil.example",
+        ] {
+            assert_eq!(Page::at(path), None, "{path}");
+        }
+    }
+}

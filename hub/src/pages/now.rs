@@ -1,0 +1,65 @@
+//! Now: the page of a propped phone, read at two meters. The one next thing, huge; then the meats, lane by lane.
+
+use super::{Sheet, layout::Head, parts};
+use maud::{Markup, html};
+use slowbend_core::screens::{Headline, Pitside};
+
+pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
+    let head = Head {
+        title: screen.title.clone(),
+        until: screen.until,
+        cook: Some(screen.cook),
+    };
+    let words = sheet.words;
+    let main = html! {
+        div .slip {
+            h1 { (screen.title) }
+            p .clock { (screen.clock) }
+            p .serve { (screen.serve) }
+        }
+        (parts::notices(sheet, &screen.notices))
+        div .board {
+            (headline(sheet, &screen.now))
+            div .side {
+                section {
+                    h2 { (words.meats) }
+                    (parts::lanes(&screen.meats))
+                    @if let Some(rest) = &screen.rest { p .rest { (rest) } }
+                }
+                (parts::section(words.pits, &screen.pits))
+            }
+        }
+        (undo(sheet, screen))
+        (parts::section(words.next, &screen.next))
+        @if !screen.watch.is_empty() {
+            section { h2 { (words.watch) } ul .plain { @for line in &screen.watch { li { (line) } } } }
+        }
+        @if !screen.more.is_empty() {
+            section .more { h2 { (words.at_hand) } (parts::buttons(sheet, "more", &screen.more)) }
+        }
+        (parts::links(&screen.links))
+    };
+    (head, main)
+}
+
+fn headline(sheet: &Sheet<'_>, now: &Headline) -> Markup {
+    html! {
+        section .headline data-weight=(parts::weight(now.weight)) data-speech=(now.speech) aria-live="polite" aria-atomic="true" {
+            h2 .verb { (now.verb) }
+            @if !now.what.is_empty() { p .what { (now.what) } }
+            @if !now.when.is_empty() { p .when { (now.when) } }
+            @if !now.why.is_empty() { p .why { (now.why) } }
+            (parts::buttons(sheet, "now", &now.buttons))
+            @if let Some(link) = &now.link { (parts::links(std::slice::from_ref(link))) }
+            (parts::cautions(&now.cautions))
+        }
+    }
+}
+
+fn undo(sheet: &Sheet<'_>, screen: &Pitside) -> Markup {
+    html! {
+        @if let Some(undo) = &screen.undo {
+            (parts::undo(sheet, undo))
+        }
+    }
+}

@@ -1,0 +1,227 @@
+//! What pages are made of: lines, buttons, notices, cautions and verdicts.
+
+use super::{Page, Sheet};
+use maud::{Markup, html};
+use slowbend_core::{
+    moment::MINUTE,
+    screens::{Button, Caution, Line, Link, Notice, Tone, VerdictText, Weight},
+};
+
+/// How long ago something may have been done, minutes: what a cook remembers. Common practice, no source.
+const AGO_MINUTES: [i64; 6] = [0, 5, 10, 20, 30, 60];
+
+/// The name of a weight in the style sheet. The words of the line say it too, so nobody needs to see color.
+pub const fn weight(weight: Weight) -> &'static str {
+    match weight {
+        Weight::Wake => "wake",
+        Weight::Call => "call",
+        Weight::Soon => "soon",
+        Weight::Calm => "calm",
+        Weight::Faint => "faint",
+    }
+}
+
+/// Lines, each with its state in words.
+pub fn lines(lines: &[Line]) -> Markup {
+    html! {
+        @if !lines.is_empty() {
+            ul .lines { @for line in lines { li .line data-weight=(weight(line.weight)) { (inside(line)) } } }
+        }
+    }
+}
+
+/// Lines that are numbered like the lanes of a course.
+pub fn lanes(lines: &[Line]) -> Markup {
+    html! { ol .lines.lanes { @for line in lines { li .line data-weight=(weight(line.weight)) { (inside(line)) } } } }
+}
+
+fn inside(line: &Line) -> Markup {
+    let text = html! {
+        span .name { (line.name) }
+        @if !line.state.is_empty() { " " span .state { (line.state) } }
+        @if !line.detail.is_empty() { " " span .detail { (line.detail) } }
+    };
+    html! {
+        @match &line.link {
+            Some(place) => a href=(Page::from(*place).path()) { (text) },
+            None => div { (text) },
+        }
+    }
+}
+
+/// A heading with lines under it, left out where there are none.
+pub fn section(heading: &str, found: &[Line]) -> Markup {
+    html! { @if !found.is_empty() { section { h2 { (heading) } (lines(found)) } } }
+}
+
+/// Buttons in one form; one that is asked about opens the question first. Where an act can have been done a while ago,
+/// that can be said.
+pub fn buttons(sheet: &Sheet<'_>, id: &str, buttons: &[Button]) -> Markup {
+    let plain = || {
+        buttons
+            .iter()
+            .enumerate()
+            .filter(|(_, button)| button.confirm.is_none())
+    };
+    let grave = buttons
+        .iter()
+        .enumerate()
+        .filter_map(|(index, button)| Some((index, button, button.confirm.as_ref()?)));
+    html! {
+        @if plain().next().is_some() {
+            (sheet.form(id, "/act", html! {
+                div .buttons { @for (index, button) in plain() { (submit(index, button)) } }
+                @if plain().any(|(_, button)| takes_ago(button)) { (ago(sheet)) }
+            }))
+        }
+        @for (index, button, question) in grave {
+            details .grave {
+                summary .button { (button.label) }
+                p { (question) }
+                (sheet.form(&format!("{id}-{index}"), "/act", html! { div .buttons { (submit(index, button)) } }))
+            }
+        }
+    }
+}
+
+fn submit(index: usize, button: &Button) -> Markup {
+    let tone = match button.tone {
+        Tone::Main => "main",
+        Tone::Plain => "plain",
+        Tone::Grave => "grave",
+    };
+    let act =
+        serde_json::to_string(&button.act).expect("acts are plain records of integers and text");
+    html! { button .button data-tone=(tone) name="act" value=(format!("{index}|{act}")) { (button.label) } }
+}
+
+/// Whether the act has a time of its own that is still open.
+fn takes_ago(button: &Button) -> bool {
+    let act = serde_json::to_value(&button.act).unwrap_or_default();
+    act.get("at").is_some_and(serde_json::Value::is_null)
+}
+
+/// A choice of how long ago it was.
+pub fn ago(sheet: &Sheet<'_>) -> Markup {
+    html! {
+        label .ago {
+            span { (sheet.words.when_done) }
+            select name="ago" {
+                @for minutes in AGO_MINUTES { option value=(minutes) { (sheet.say.ago(minutes * MINUTE)) } }
+            }
+        }
+    }
+}
+
+/// Warnings and merges to be told.
+pub fn notices(sheet: &Sheet<'_>, notices: &[Notice]) -> Markup {
+    html! {
+        @for (index, notice) in notices.iter().enumerate() {
+            div .notice {
+                p { (notice.text) }
+                @if let Some(dismiss) = &notice.dismiss {
+                    (buttons(sheet, &format!("notice-{index}"), std::slice::from_ref(dismiss)))
+                }
+            }
+        }
+    }
+}
+
+/// Cautions with who says so.
+pub fn cautions(cautions: &[Caution]) -> Markup {
+    html! {
+        @if !cautions.is_empty() {
+            ul .cautions { @for caution in cautions { li { (caution.text) " " cite { (caution.source) } } } }
+        }
+    }
+}
+
+/// Links as a row.
+pub fn links(links: &[Link]) -> Markup {
+    html! {
+        @if !links.is_empty() {
+            p .links { @for link in links { a .button href=(Page::from(link.place).path()) { (link.label) } } }
+        }
+    }
+}
+
+/// A verdict in words.
+pub fn verdict(sheet: &Sheet<'_>, verdict: &VerdictText) -> Markup {
+    html! {
+        section .verdict data-weight=(weight(verdict.weight)) {
+            h2 { (verdict.headline) }
+            p .safety { (verdict.safety) }
+            @if !verdict.reasons.is_empty() { ul { @for reason in &verdict.reasons { li { (reason) } } } }
+            @if !verdict.doubts.is_empty() { ul .doubts { @for doubt in &verdict.doubts { li { (doubt) } } } }
+            @if let Some(next) = &verdict.next { p .next { strong { (sheet.words.check_next) } " " (next) } }
+        }
+    }
+}
+
+/// A labeled field of form `id`.
+pub fn field(
+    sheet: &Sheet<'_>,
+    id: &str,
+    name: &str,
+    label: &str,
+    usual: &str,
+    kind: Kind,
+) -> Markup {
+    let value = sheet.value(id, name, usual);
+    let (kind, mode) = match kind {
+        Kind::Text => ("text", None),
+        Kind::Number => ("text", Some("decimal")),
+        Kind::Moment => ("datetime-local", None),
+    };
+    html! {
+        label .field {
+            span { (label) }
+            input type=(kind) name=(name) value=(value) inputmode=[mode] autocomplete="off" maxlength="2000";
+        }
+    }
+}
+
+/// What is typed in a field.
+#[derive(Clone, Copy)]
+pub enum Kind {
+    /// Words.
+    Text,
+    /// A number, maybe with a unit.
+    Number,
+    /// A date and a time.
+    Moment,
+}
+
+/// A labeled choice of form `id`; the first option is the usual one unless `usual` names another.
+pub fn choice<'o>(
+    sheet: &Sheet<'_>,
+    id: &str,
+    name: &str,
+    label: &str,
+    options: impl IntoIterator<Item = (String, &'o str)>,
+    usual: &str,
+) -> Markup {
+    html! {
+        label .field {
+            span { (label) }
+            select name=(name) {
+                @for (value, shown) in options {
+                    option value=(value) selected[sheet.is_chosen(id, name, &value, value == usual)] { (shown) }
+                }
+            }
+        }
+    }
+}
+
+/// The last act, to be taken back: huge for a while, then a line.
+pub fn undo(sheet: &Sheet<'_>, undo: &slowbend_core::acts::Undo) -> Markup {
+    let size = if sheet.now < undo.until {
+        "huge"
+    } else {
+        "small"
+    };
+    let act =
+        serde_json::to_string(&undo.act).expect("acts are plain records of integers and text");
+    let button = html! { button .button name="act" value=(format!("0|{act}")) { (undo.label) } };
+    html! { div .undo data-size=(size) { (sheet.form("undo", "/act", button)) } }
+}

@@ -1,0 +1,116 @@
+//! The first page: cooks under way, a form that starts one, the demo, and the past.
+
+use super::{Page, Sheet, layout::Head, parts, parts::Kind};
+use maud::{Markup, html};
+use slowbend_core::{
+    moment::HOUR,
+    screens::StartScreen,
+    words::typed::{Seek, time_field},
+};
+
+/// The form's name among the forms of the page.
+pub const FORM: &str = "start";
+/// How many meats can be put down at once; more are added later.
+pub const ROWS: usize = 4;
+/// How far off the serving time that is offered lies at least: a day's slow cook. Common practice, no source.
+const AHEAD: i64 = 5 * HOUR;
+
+pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
+    let head = Head {
+        title: screen.title.clone(),
+        until: screen.until,
+        cook: None,
+    };
+    let first_time = screen.open.is_empty() && screen.past.is_empty();
+    let main = html! {
+        h1 { (screen.title) }
+        @if first_time { p .lead { (screen.lead) } }
+        (parts::notices(sheet, &screen.notices))
+        @if !screen.open.is_empty() { section .open { (parts::lanes(&screen.open)) } }
+        div .two {
+            (begin(sheet, screen))
+            (demo(sheet, screen))
+        }
+        (past(sheet, screen))
+    };
+    (head, main)
+}
+
+fn begin(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
+    let labels = &screen.form;
+    let two = time_field(&sheet.say, "14:00", sheet.now + AHEAD, Seek::Next);
+    let serve = two.map_or(String::new(), |at| sheet.say.datetime_field(at));
+    html! {
+        section .card {
+            h2 { (labels.heading) }
+            (sheet.form(FORM, "/cook", html! {
+                (parts::field(sheet, FORM, "name", &labels.name, "", Kind::Text))
+                (parts::field(sheet, FORM, "serve", &labels.serve, &serve, Kind::Moment))
+                (parts::field(sheet, FORM, "people", &labels.people, "", Kind::Number))
+                fieldset {
+                    legend { (labels.meats) }
+                    @for row in 0..ROWS { (meat(sheet, screen, row)) }
+                }
+                (new_pit(sheet))
+                button .button data-tone="main" { (labels.start) }
+            }))
+        }
+    }
+}
+
+fn meat(sheet: &Sheet<'_>, screen: &StartScreen, row: usize) -> Markup {
+    let words = sheet.words;
+    let labels = &screen.form;
+    let none = (String::new(), words.no_meat);
+    let cuts = screen
+        .cuts
+        .iter()
+        .map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str()));
+    let pits = screen
+        .pits
+        .iter()
+        .map(|pit| (pit.pit.to_string(), pit.name.as_str()));
+    let new = [
+        (String::new(), words.no_pit),
+        ("new".into(), words.pit_below),
+    ];
+    html! {
+        div .row {
+            (parts::choice(sheet, FORM, &format!("cut-{row}"), words.cut, std::iter::once(none).chain(cuts), ""))
+            (parts::field(sheet, FORM, &format!("weight-{row}"), &labels.weight, "", Kind::Number))
+            (parts::choice(sheet, FORM, &format!("pit-{row}"), &labels.pit, pits.chain(new), ""))
+        }
+    }
+}
+
+fn new_pit(sheet: &Sheet<'_>) -> Markup {
+    let words = sheet.words;
+    html! {
+        details open[sheet.beside.typed.given("pit-name").is_some()] {
+            summary { (words.new_pit) }
+            div .row {
+                (parts::field(sheet, FORM, "pit-name", words.pit_name, "", Kind::Text))
+                (parts::choice(sheet, FORM, "pit-kind", words.pit_kind, crate::words::pit_kinds(words), ""))
+            }
+        }
+    }
+}
+
+fn demo(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
+    html! {
+        section .card.demo {
+            h2 { (sheet.words.demo) }
+            p { (screen.form.demo_lead) }
+            (sheet.form("demo", "/demo", html! { button .button { (screen.form.demo) } }))
+        }
+    }
+}
+
+fn past(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
+    html! {
+        (parts::section(sheet.words.past, &screen.past))
+        @if let Some(before) = screen.past_next {
+            p { a .button href=(format!("{}?before={before}", Page::Start.path())) { (sheet.words.earlier) } }
+        }
+    }
+}

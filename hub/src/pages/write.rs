@@ -1,0 +1,118 @@
+//! What can be written down during a cook: notes, temperatures, the fire, another meat or dish, and the plan's facts.
+
+use super::{Sheet, layout::Head, parts, parts::Kind};
+use maud::{Markup, html};
+use slowbend_core::screens::{Pitside, Place, StartScreen};
+
+pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Markup) {
+    let words = sheet.words;
+    let head = Head {
+        title: words.write.into(),
+        until: i64::MAX,
+        cook: Some(now.cook),
+    };
+    let to = |what: &str| format!("/cook/{}/{what}", now.cook);
+    let meats = meats(now);
+    let pits = || {
+        start
+            .pits
+            .iter()
+            .map(|pit| (pit.pit.to_string(), pit.name.as_str()))
+    };
+    let places: Vec<(String, &str)> = meats
+        .iter()
+        .map(|(id, name)| (format!("meat:{id}"), *name))
+        .chain(pits().map(|(id, name)| (format!("pit:{id}"), name)))
+        .collect();
+    let has_pits = !start.pits.is_empty();
+    let text = |form: &str, name: &str, label: &str| {
+        parts::field(sheet, form, name, label, "", Kind::Text)
+    };
+    let number = |form: &str, name: &str, label: &str| {
+        parts::field(sheet, form, name, label, "", Kind::Number)
+    };
+    let choice = |form: &str, name: &str, label: &str, options: Vec<(String, &str)>| {
+        parts::choice(sheet, form, name, label, options, "")
+    };
+    let main = html! {
+        h1 { (words.write) }
+        div .two {
+            (card(sheet, "note", words.note, &to("note"), html! { (text("note", "text", words.note_text)) }))
+            @if !places.is_empty() {
+                (card(sheet, "reading", words.reading, &to("reading"), html! {
+                    (choice("reading", "place", words.place, places.clone()))
+                    (number("reading", "temp", words.temp))
+                    (text("reading", "spot", words.spot))
+                    (parts::ago(sheet))
+                }))
+            }
+            @if has_pits {
+                (card(sheet, "feed", words.feed, &to("feed"), html! {
+                    (choice("feed", "pit", words.pit, pits().collect()))
+                    (text("feed", "what", words.feed_what))
+                    (parts::ago(sheet))
+                }))
+                (card(sheet, "vent", words.vent, &to("vent"), html! {
+                    (choice("vent", "pit", words.pit, pits().collect()))
+                    (text("vent", "how", words.vent_how))
+                    (parts::ago(sheet))
+                }))
+            }
+            @if has_pits && !meats.is_empty() {
+                (card(sheet, "move", words.move_meat, &to("move"), html! {
+                    (choice("move", "piece", words.meat, meats.iter().map(|(id, name)| (id.clone(), *name)).collect()))
+                    (choice("move", "pit", words.pit, pits().collect()))
+                    (text("move", "spot", words.spot_in_pit))
+                    (parts::ago(sheet))
+                }))
+            }
+            (card(sheet, "meat", words.add_meat, &to("meat"), html! {
+                (choice("meat", "cut", words.cut, start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str())).collect()))
+                (text("meat", "name", words.meat_name))
+                (number("meat", "weight", &start.form.weight))
+                (choice("meat", "form", words.form, crate::words::forms(words).collect()))
+                (choice("meat", "cadence", words.cadence, crate::words::cadences(words).collect()))
+                (choice("meat", "pit", words.pit, std::iter::once((String::new(), words.no_pit)).chain(pits()).collect()))
+            }))
+            (card(sheet, "dish", words.add_dish, &to("dish"), html! {
+                (text("dish", "name", words.dish_name))
+                (choice("dish", "hot", words.dish_held, vec![("hot".into(), words.dish_hot), ("cold".into(), words.dish_cold)]))
+            }))
+            (card(sheet, "serve", words.serve, &to("serve"), html! {
+                (parts::field(sheet, "serve", "serve", words.serve_at, "", Kind::Moment))
+            }))
+            (card(sheet, "people", words.people, &to("people"), html! { (number("people", "people", words.people_count)) }))
+            (card(sheet, "sleep", words.sleep, &to("sleep"), html! { (text("sleep", "until", words.sleep_until)) }))
+            (card(sheet, "watch", words.take_watch, &to("watch"), html! { (text("watch", "note", words.watch_note)) }))
+            @if !places.is_empty() {
+                (card(sheet, "probe", words.probe, &to("probe"), html! {
+                    (text("probe", "source", words.probe_source))
+                    (text("probe", "sensor", words.probe_sensor))
+                    (choice("probe", "place", words.place, places.clone()))
+                    (text("probe", "spot", words.spot))
+                }))
+            }
+        }
+    };
+    (head, main)
+}
+
+fn card(sheet: &Sheet<'_>, id: &str, heading: &str, action: &str, inside: Markup) -> Markup {
+    html! {
+        section .card {
+            h2 { (heading) }
+            (sheet.form(id, action, html! { (inside) button .button { (sheet.words.write_down) } }))
+        }
+    }
+}
+
+/// The meats that have a page of their own.
+fn meats(now: &Pitside) -> Vec<(String, &str)> {
+    let linked = now.meats.iter().filter_map(|line| match &line.link {
+        Some(Place::Piece { piece } | Place::Check { piece }) => {
+            Some((piece.to_string(), line.name.as_str()))
+        }
+        _ => None,
+    });
+    linked.collect()
+}

@@ -1,0 +1,67 @@
+//! The demo, through the same door as a real cook.
+
+use super::{NOW, get, get_in, home, links, post, token};
+use axum::http::StatusCode;
+use slowbend_core::moment::MINUTE;
+
+#[tokio::test]
+async fn the_demo_stands_mid_morning_says_that_it_is_invented_and_every_page_of_it_works() {
+    let (_folder, home) = home();
+    let started = post(&home, "/demo", &[("token", &token())]).await;
+    assert_eq!(started.status, StatusCode::SEE_OTHER, "{}", started.body);
+    let now = started.to.unwrap().split('?').next().unwrap().to_owned();
+    let page = get(&home, &now).await.body;
+    assert!(
+        page.contains("class=\"invented\"") && page.contains("Regatta lunch"),
+        "{page}"
+    );
+    assert!(
+        page.contains("2 h 55 min") || page.contains("2:55"),
+        "on the table in 175 minutes: {page}"
+    );
+    let meats = links(&page, "/meat/");
+    assert!(meats.len() >= 4, "two slabs, a butt, a breast: {meats:?}");
+    let mut paths = vec![
+        now.clone(),
+        format!("{now}/write"),
+        format!("{now}/timeline"),
+        "/".into(),
+        "/settings".into(),
+    ];
+    paths.extend(meats.iter().cloned());
+    paths.extend(
+        meats
+            .iter()
+            .filter(|meat| !meat.ends_with("/check"))
+            .map(|meat| format!("{meat}/check")),
+    );
+    for path in paths {
+        for language in ["en", "es"] {
+            let page = get_in(&home, &path, language).await;
+            assert_eq!(page.status, StatusCode::OK, "{path}: {}", page.body);
+            assert!(!page.body.contains('⟨'), "{path}");
+        }
+    }
+}
+
+#[tokio::test]
+async fn started_again_it_is_the_same_cook_and_its_probes_go_on() {
+    let (folder, home) = home();
+    let first = post(&home, "/demo", &[("token", &token())])
+        .await
+        .to
+        .unwrap();
+    let again = post(&home, "/demo", &[("token", &token())])
+        .await
+        .to
+        .unwrap();
+    assert_eq!(first.split('?').next(), again.split('?').next());
+    home.set_clock(NOW + 10 * MINUTE);
+    let more = home.ask_here(|door, moment| crate::demo::go_on(door, folder.path(), moment));
+    assert_eq!(more, Ok(true));
+    let page = get(&home, first.split('?').next().unwrap()).await.body;
+    assert!(
+        page.contains("The drum") && page.contains("The kettle"),
+        "{page}"
+    );
+}

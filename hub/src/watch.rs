@@ -1,0 +1,71 @@
+//! What goes on while nobody taps: the slow part of core's work, the demo's readings, and word to open pages when an
+//! alarm comes due. Sleeps until the next of them; when no cook is under way it sleeps for an hour.
+
+use crate::{demo, home::Home};
+use slowbend_core::{
+    error::Trouble,
+    moment::{HOUR, Moment, SECOND},
+    words::Viewer,
+};
+use std::{sync::Arc, time::Duration};
+use tokio::sync::broadcast::error::RecvError;
+
+/// How many steps of work are done before somebody else may use the door.
+const STEPS: u32 = 50;
+/// How often the demo's probes are read.
+const DEMO_EVERY: i64 = 30 * SECOND;
+/// What comes sooner is waited for this long: no tight loop, whatever a list says.
+const AT_LEAST: i64 = SECOND;
+
+/// Watches until the program ends.
+pub async fn watch(home: Arc<Home>) {
+    let mut changes = home.changes();
+    let mut closing = home.closing();
+    loop {
+        let wait = match turn(&home).await {
+            Ok(wait) => wait,
+            Err(trouble) => {
+                eprintln!("{trouble}");
+                HOUR / 60
+            }
+        };
+        tokio::select! {
+            () = tokio::time::sleep(Duration::from_millis(wait.unsigned_abs())) => home.changed(),
+            heard = changes.recv() => if heard == Err(RecvError::Closed) { return },
+            _ = closing.wait_for(|closing| *closing) => return,
+        }
+        // Our own word is not news to us.
+        while changes.try_recv().is_ok() {}
+    }
+}
+
+/// Does what is due, and says how long to wait, in milliseconds.
+async fn turn(home: &Arc<Home>) -> Result<i64, Trouble> {
+    let (data, device) = (home.data.clone(), home.device);
+    while home.ask(|door, moment| door.work(moment, STEPS)).await? {}
+    home.ask(move |door, moment| {
+        let demo = demo::go_on(door, &data, moment)?;
+        let next = next_ring(door, &Viewer::default_for(device), moment)?;
+        let wait = if demo { next.min(DEMO_EVERY) } else { next };
+        Ok(wait.clamp(AT_LEAST, HOUR))
+    })
+    .await
+}
+
+fn next_ring(
+    door: &mut slowbend_core::door::Slowbend,
+    viewer: &Viewer,
+    moment: &Moment,
+) -> Result<i64, Trouble> {
+    let list = door.alarms(viewer, moment, crate::home::ALARMS)?;
+    let ahead = list
+        .alarms
+        .iter()
+        .map(|alarm| alarm.at)
+        .filter(|at| *at > moment.utc_ms);
+    let next = ahead
+        .chain(list.complete_until)
+        .filter(|at| *at > moment.utc_ms)
+        .min();
+    Ok(next.map_or(HOUR, |at| at - moment.utc_ms))
+}
