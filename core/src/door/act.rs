@@ -24,7 +24,8 @@ impl Slowbend {
     /// # Errors
     /// [`Trouble::Refused`] with what to do instead; or the disk's trouble, and then nothing was recorded.
     pub fn act(&mut self, viewer: &Viewer, act: &Act, moment: &Moment) -> Result<Outcome, Trouble> {
-        self.do_act(None, viewer, act, moment)
+        let done = self.do_act(None, viewer, act, moment);
+        self.heed(done)
     }
 
     /// The same under a token of the caller's: the second time it answers as the first, and records nothing.
@@ -46,7 +47,8 @@ impl Slowbend {
                 ..outcome
             });
         }
-        self.do_act(Some(token), viewer, act, moment)
+        let done = self.do_act(Some(token), viewer, act, moment);
+        self.heed(done)
     }
 
     fn do_act(
@@ -57,6 +59,7 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<Outcome, Trouble> {
         self.notice_clock(moment);
+        self.flush_if_due(moment)?;
         self.want_objects(act)?;
         let decision = self.decide(viewer, act, moment)?;
         let stamps = self.stamps(decision.drafts.len(), moment);

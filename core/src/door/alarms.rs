@@ -33,7 +33,8 @@ impl Slowbend {
     /// The disk's trouble.
     pub fn rings(&mut self, moment: &Moment, limit: u32) -> Result<Rings, Trouble> {
         self.notice_clock(moment);
-        let rung = self.rung(moment)?;
+        let rung = self.rung(moment);
+        let rung = self.heed(rung)?;
         Ok(rings(
             &self.known(),
             &rung,

@@ -32,7 +32,13 @@ impl Slowbend {
     /// # Errors
     /// The disk's trouble, and then nothing was taken.
     pub fn absorb(&mut self, entries: &[Entry], moment: &Moment) -> Result<Absorbed, Trouble> {
+        let taken = self.take_in(entries, moment);
+        self.heed(taken)
+    }
+
+    fn take_in(&mut self, entries: &[Entry], moment: &Moment) -> Result<Absorbed, Trouble> {
         self.notice_clock(moment);
+        self.flush_if_due(moment)?;
         let told = self.store()?.absorb(entries)?;
         self.stamp = self.stamp.seen(told.stamp);
         self.next_n = self.store()?.next_n()?;
@@ -65,9 +71,10 @@ impl Slowbend {
             .iter()
             .map(|(log, device, n)| ((*log, *device), *n))
             .collect();
-        Ok(self
+        let all = self
             .store()?
-            .entries_after(|log, device| have.get(&(log, device)).copied().unwrap_or(0))?)
+            .entries_after(|log, device| have.get(&(log, device)).copied().unwrap_or(0));
+        self.heed(all.map_err(Trouble::from))
     }
 
     /// Writes in the crew's log from now on; what was written before stays where it is, and counts.

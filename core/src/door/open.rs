@@ -8,7 +8,7 @@ use crate::{
     log::Stamp,
     moment::{HOUR, Moment},
     readings::Tails,
-    store::{Group, Opened, Store},
+    store::{Group, Opened, Store, mark_damaged},
 };
 use std::collections::BTreeMap;
 
@@ -22,8 +22,7 @@ impl Slowbend {
     /// [`Trouble::InUse`], [`Trouble::Newer`], [`Trouble::CannotWrite`]. A damaged database is no error: it is set
     /// aside, what is readable in it is taken over, and the screens say so.
     pub fn open(args: OpenArgs, moment: &Moment) -> Result<Self, Trouble> {
-        let mut names = Names::new(args.entropy);
-        let opened = Store::open(&args.place, &args.install_id, &mut names, moment.utc_ms)?;
+        let names = Names::new(args.entropy);
         let mut door = Self {
             store: None,
             args,
@@ -38,10 +37,38 @@ impl Slowbend {
             warnings: vec![],
             clock: ClockWatch::default(),
         };
-        door.take_store(opened)?;
+        door.open_store(moment.utc_ms)?;
         door.notice_clock(moment);
         door.notice_stamp(moment);
         Ok(door)
+    }
+
+    /// Opens the files; where damage is met in reading them, once more, with the damaged one set aside.
+    fn open_store(&mut self, utc_ms: i64) -> Result<(), Trouble> {
+        let opened = self.open_files(utc_ms)?;
+        match self.take_store(opened) {
+            Err(Trouble::Unreadable { .. }) => {
+                self.store = None;
+                (self.cooks, self.marks) = Default::default();
+                mark_damaged(&self.args.place)?;
+                let opened = self.open_files(utc_ms)?;
+                self.take_store(opened)
+            }
+            other => other,
+        }
+    }
+
+    fn open_files(&mut self, utc_ms: i64) -> Result<Opened, Trouble> {
+        let (place, install) = (&self.args.place, &self.args.install_id);
+        Ok(Store::open(place, install, &mut self.names, utc_ms)?)
+    }
+
+    /// Passes `result` on. Where damage was met, what is promised with it is kept: the next opening sets the file aside.
+    pub(super) fn heed<T>(&self, result: Result<T, Trouble>) -> Result<T, Trouble> {
+        if let Err(Trouble::Unreadable { .. }) = &result {
+            mark_damaged(&self.args.place)?;
+        }
+        result
     }
 
     fn take_store(&mut self, opened: Opened) -> Result<(), Trouble> {
@@ -87,8 +114,7 @@ impl Slowbend {
     /// The store, opened again if it was let go.
     pub(super) fn store(&mut self) -> Result<&mut Store, Trouble> {
         if self.store.is_none() {
-            let opened = Store::open(&self.args.place, &self.args.install_id, &mut self.names, 0)?;
-            self.take_store(opened)?;
+            self.open_store(0)?;
         }
         Ok(self.store.as_mut().expect("it was opened above"))
     }

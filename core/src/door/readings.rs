@@ -46,7 +46,7 @@ pub(super) struct Pending {
 impl Slowbend {
     /// Takes readings of probes: all of the batch or, where one of them cannot be, none.
     ///
-    /// They are on disk within 60 s as long as any verb is called within 30 s of this one; a shell whose probes fall
+    /// They are on disk within 60 s as long as this verb, an act, an absorbing or work follows within 30 s; a shell whose probes fall
     /// silent calls [`work`](Self::work) once more.
     ///
     /// # Errors

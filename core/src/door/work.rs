@@ -15,6 +15,11 @@ impl Slowbend {
     /// # Errors
     /// The disk's trouble; what was done before it stays done.
     pub fn work(&mut self, moment: &Moment, steps: u32) -> Result<bool, Trouble> {
+        let more = self.do_work(moment, steps);
+        self.heed(more)
+    }
+
+    fn do_work(&mut self, moment: &Moment, steps: u32) -> Result<bool, Trouble> {
         self.store()?;
         self.notice_clock(moment);
         self.flush_readings()?;

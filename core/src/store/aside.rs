@@ -40,8 +40,28 @@ pub fn is_cut_short(path: &Path) -> bool {
         ]))
 }
 
+/// Beside a database in which damage was met, so that the next opening sets it aside: damage may lie where no opening
+/// looks.
+const MARK: &str = "slowbend.damaged";
+
+/// Leaves the mark.
+pub fn mark_damaged(place: &Path) -> Result<()> {
+    Ok(std::fs::write(place.join(MARK), b"")?)
+}
+
+/// Sets the file aside if it was marked, and takes the mark away; answers with the file's new name.
+pub fn set_aside_if_marked(place: &Path, path: &Path, utc_ms: i64) -> Result<Option<PathBuf>> {
+    let mark = place.join(MARK);
+    if !mark.exists() {
+        return Ok(None);
+    }
+    let aside = path.exists().then(|| set_aside(path, utc_ms)).transpose()?;
+    std::fs::remove_file(mark)?;
+    Ok(aside)
+}
+
 /// Renames the file and its companions; answers with the new name.
-pub fn set_aside(path: &Path, utc_ms: i64) -> Result<PathBuf> {
+fn set_aside(path: &Path, utc_ms: i64) -> Result<PathBuf> {
     let aside = (0..)
         .map(|i| path.with_file_name(format!("slowbend-aside-{}-{i}.db", utc_ms.max(0))))
         .find(|candidate| !candidate.exists())

@@ -15,6 +15,7 @@ mod trouble;
 
 pub use absorb::Absorbed;
 pub use append::{Along, Recorded};
+pub use aside::mark_damaged;
 pub use cache::{CookLine, Group};
 pub use open::{Opened, SCHEMA_VERSION, SQLITE_AT_LEAST};
 pub use readings::{ChunkRow, TailReading};

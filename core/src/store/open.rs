@@ -43,9 +43,20 @@ impl Store {
             rusqlite::version()
         );
         std::fs::create_dir_all(place)?;
+        match Self::open_once(place, install, names, utc_ms) {
+            Err(StoreTrouble::Damaged) => {
+                aside::mark_damaged(place)?;
+                Self::open_once(place, install, names, utc_ms)
+            }
+            other => other,
+        }
+    }
+
+    fn open_once(place: &Path, install: &str, names: &mut Names, utc_ms: i64) -> Result<Opened> {
         let lock = lock(&place.join("slowbend.lock"))?;
         let path = place.join("slowbend.db");
-        let (conn, set_aside) = connect_or_set_aside(&path, utc_ms)?;
+        let set_aside = aside::set_aside_if_marked(place, &path, utc_ms)?;
+        let conn = connect(&path)?;
         let (device, cloned) = who(&conn, install, names, utc_ms)?;
         let log = log_of(&conn, names, utc_ms)?;
         let store = Self {
@@ -90,22 +101,10 @@ fn lock(path: &Path) -> Result<File> {
     }
 }
 
-fn connect_or_set_aside(path: &Path, utc_ms: i64) -> Result<(Connection, Option<PathBuf>)> {
-    let damaged = aside::is_cut_short(path);
-    match if damaged {
-        Err(StoreTrouble::Damaged)
-    } else {
-        connect(path)
-    } {
-        Err(StoreTrouble::Damaged) => {
-            let aside = aside::set_aside(path, utc_ms)?;
-            Ok((connect(path)?, Some(aside)))
-        }
-        other => Ok((other?, None)),
-    }
-}
-
 fn connect(path: &Path) -> Result<Connection> {
+    if aside::is_cut_short(path) {
+        return Err(StoreTrouble::Damaged);
+    }
     let mut conn = Connection::open(path)?;
     conn.busy_timeout(Duration::from_secs(2))?;
     conn.pragma_update(None, "journal_mode", "WAL")?;
