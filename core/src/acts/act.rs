@@ -56,6 +56,9 @@ pub enum Act {
         serve: Option<Serve>,
         people: Option<i64>,
         meats: Vec<NewMeat>,
+        /// Whether it is invented, and every screen says so.
+        #[serde(default)]
+        demo: bool,
     },
     /// End a cook.
     FinishCook { cook: CookId },
@@ -134,12 +137,12 @@ pub enum Act {
         pit: PitId,
         at: Option<i64>,
     },
-    /// Leave a job out this time.
-    Skip { cook: CookId, job: Job },
-    /// Do a job later, 1 to 240 minutes.
+    /// Leave jobs out this time.
+    Skip { cook: CookId, jobs: Vec<Job> },
+    /// Do jobs later, 1 to 240 minutes.
     Later {
         cook: CookId,
-        job: Job,
+        jobs: Vec<Job>,
         minutes: i64,
     },
     /// Answer a ring that no other act answers.

@@ -3,7 +3,7 @@
 use super::{Due, Urgency};
 use crate::{
     cadence::rhythm::Next,
-    checks::{Verdict, cut_facts, verdict},
+    checks::{DoneState, Verdict, cut_facts, verdict},
     cook::{
         Answered, Cook, Known, Piece, ahead::counts, rhythm_facts::rhythm_facts,
         verdict_input::verdict_input,
@@ -152,13 +152,20 @@ fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i
     let skipped = last_answer(cook, Job::Check(piece.id), now, |how| {
         how == Answered::Skipped
     });
+    let again = facts.check_again;
+    let first = on + facts.first_check_minutes(piece.weight_g.value.unwrap_or(USUAL_G)) * MINUTE;
     let base = match last_pass(piece, now) {
-        Some(last) => {
-            let next =
-                judged(known, cook, piece, last).and_then(|verdict| verdict.next_check_minutes);
-            last + next.unwrap_or(facts.check_again.far_minutes) * MINUTE
-        }
-        None => on + facts.first_check_minutes(piece.weight_g.value.unwrap_or(USUAL_G)) * MINUTE,
+        Some(last) => match judged(known, cook, piece, last) {
+            // A pass that tells nothing of the inside, such as of the bark alone, moves nothing forward.
+            Some(verdict) if verdict.state == DoneState::CannotSay => {
+                first.max(last + again.near_minutes * MINUTE)
+            }
+            verdict => {
+                let next = verdict.and_then(|verdict| verdict.next_check_minutes);
+                last + next.unwrap_or(again.far_minutes) * MINUTE
+            }
+        },
+        None => first,
     };
     Some(skipped.map_or(base, |at| {
         base.max(at + facts.check_again.far_minutes * MINUTE)

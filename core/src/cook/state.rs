@@ -35,10 +35,12 @@ pub struct Note {
 /// The last act of a device in a cook, to offer its undo.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct LastAct {
-    /// What it recorded last.
-    pub entry: EntryKey,
+    /// The entries of it, in order.
+    pub entries: Vec<EntryKey>,
     /// When, as claimed.
     pub at: i64,
+    /// When it was recorded, by the stamp: milliseconds since 1970, wrong where clocks are.
+    pub recorded: i64,
     /// What kind of thing.
     pub kind: String,
 }

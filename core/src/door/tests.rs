@@ -66,6 +66,7 @@ fn begun(door: &mut Slowbend) -> (CookId, crate::ids::PitId, crate::ids::PieceId
         serve: None,
         people: Some(14),
         meats: vec![meat],
+        demo: false,
     };
     let made = act(door, 0, start).made;
     let [Subject::Cook(cook), Subject::Piece(piece)] = made[..] else {

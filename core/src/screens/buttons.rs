@@ -53,7 +53,8 @@ impl Glance<'_> {
         button(self.say.text(label), act, Tone::Plain)
     }
 
-    /// Did it, did it a while ago; and for each job of the opening later, and not this time.
+    /// Did it, did it a while ago, later, and not this time, for all of the opening; and for each meat of several, not
+    /// that one.
     pub fn opening_buttons(&self, opening: &Opening, together: &[&Due]) -> Vec<Button> {
         let mut all = vec![
             self.main("button-did-it", opening.act(None)),
@@ -62,23 +63,39 @@ impl Glance<'_> {
                 opening.act(Some(self.this_minute() - EARLIER_MS)),
             ),
         ];
-        all.extend(together.iter().flat_map(|due| {
-            let named = (together.len() > 1).then_some(due.job);
-            [self.later(due, named), self.skip(due, named)]
-        }));
+        all.push(self.later(together));
+        all.push(self.skip(together));
+        if together.len() > 1 {
+            all.extend(together.iter().map(|due| self.skip_one(due)));
+        }
         all
     }
 
-    pub fn later(&self, due: &Due, named: Option<Job>) -> Button {
-        let (cook, job, minutes) = (due.cook, due.job, LATER_MINUTES);
-        let act = Act::Later { cook, job, minutes };
-        button(self.labelled(named, "button-later"), act, Tone::Plain)
+    /// All of these in ten minutes.
+    pub fn later(&self, dues: &[&Due]) -> Button {
+        let (cook, jobs) = jobs_of(dues);
+        let minutes = LATER_MINUTES;
+        self.plain(
+            "button-later",
+            Act::Later {
+                cook,
+                jobs,
+                minutes,
+            },
+        )
     }
 
-    pub fn skip(&self, due: &Due, named: Option<Job>) -> Button {
-        let (cook, job) = (due.cook, due.job);
-        let act = Act::Skip { cook, job };
-        button(self.labelled(named, "button-skip"), act, Tone::Plain)
+    /// None of these this time.
+    pub fn skip(&self, dues: &[&Due]) -> Button {
+        let (cook, jobs) = jobs_of(dues);
+        self.plain("button-skip", Act::Skip { cook, jobs })
+    }
+
+    /// One of several not this time.
+    fn skip_one(&self, due: &Due) -> Button {
+        let (cook, jobs) = jobs_of(&[due]);
+        let label = self.labelled(Some(due.job), "button-skip");
+        button(label, Act::Skip { cook, jobs }, Tone::Plain)
     }
 
     pub fn answer(&self, label: &'static str, due: &Due, tone: Tone) -> Button {
@@ -201,4 +218,10 @@ impl Glance<'_> {
         let label = self.say.with("button-sleep", &[("time", Arg::Text(&time))]);
         button(label, Act::Sleep { until }, Tone::Plain)
     }
+}
+
+/// The cook of what is due together, and the jobs.
+fn jobs_of(dues: &[&Due]) -> (CookId, Vec<Job>) {
+    let first = dues.first().expect("buttons are made of what is due");
+    (first.cook, dues.iter().map(|due| due.job).collect())
 }

@@ -23,7 +23,7 @@ impl Glance<'_> {
                 vec![
                     self.main("button-rub-yes", answer(true)),
                     self.main("button-rub-not-yet", answer(false)),
-                    self.later(due, None),
+                    self.later(&[due]),
                 ]
             }
             Job::Wet(_) | Job::Glaze(_) => {
@@ -40,20 +40,20 @@ impl Glance<'_> {
                 };
                 self.opening_buttons(&opening, together)
             }
-            Job::Check(_) => vec![self.later(due, None), self.skip(due, None)],
+            Job::Check(_) => vec![self.later(&[due]), self.skip(&[due])],
             Job::Pull(piece) => vec![
                 self.stage_button(piece, Stage::Off, Tone::Main),
-                self.later(due, None),
+                self.later(&[due]),
                 self.answer("button-leave-on", due, Tone::Plain),
             ],
             Job::PutAway(piece) => vec![
                 self.stage_button(piece, Stage::PutAway, Tone::Main),
                 self.answer("button-none-left", due, Tone::Plain),
-                self.later(due, None),
+                self.later(&[due]),
             ],
             Job::Serve(_) => vec![
                 self.answer("button-on-table", due, Tone::Main),
-                self.later(due, None),
+                self.later(&[due]),
             ],
             Job::FireRound(pit) => vec![
                 self.main(
@@ -66,7 +66,7 @@ impl Glance<'_> {
                 ),
                 self.plain("button-fed", self.feed(cook, pit)),
                 self.plain("button-vent", self.vent(cook, pit)),
-                self.later(due, None),
+                self.later(&[due]),
             ],
             Job::Outside(pit) => vec![
                 self.main("button-fed", self.feed(cook, pit)),

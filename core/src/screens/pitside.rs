@@ -137,15 +137,16 @@ impl Glance<'_> {
     /// The last act of the viewer's device, while it is fresh.
     fn undo(&self, cook: &Cook) -> Option<Undo> {
         let last = cook.last_acts.get(&self.viewer.device)?;
-        let until = last.at + UNDO_SHOWN_MS;
-        let fresh = (last.at..until).contains(&self.now) && !NEVER_UNDONE.contains(&&*last.kind);
+        let until = last.recorded + UNDO_SHOWN_MS;
+        let fresh =
+            (last.recorded..until).contains(&self.now) && !NEVER_UNDONE.contains(&&*last.kind);
         let what = self.say.text(kind_name(&last.kind));
         fresh.then(|| Undo {
             label: self
                 .say
                 .with("button-undo-what", &[("what", Arg::Text(&what))]),
             act: Act::Undo {
-                targets: vec![last.entry],
+                targets: last.entries.clone(),
             },
             until,
         })

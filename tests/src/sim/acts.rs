@@ -101,6 +101,7 @@ impl Making<'_> {
             serve: self.rng.chance(80).then_some(serve),
             people: Some(14),
             meats,
+            demo: false,
         }
     }
 
@@ -356,10 +357,13 @@ impl Making<'_> {
     fn of_job(&mut self) -> Act {
         let (cook, job) = (self.cook(), self.job());
         match self.rng.below(3) {
-            0 => Act::Skip { cook, job },
+            0 => Act::Skip {
+                cook,
+                jobs: vec![job],
+            },
             1 => Act::Later {
                 cook,
-                job,
+                jobs: vec![job],
                 minutes: self.rng.from_to(1, 60),
             },
             _ => Act::Answer { cook, job },

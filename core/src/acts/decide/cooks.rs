@@ -17,6 +17,7 @@ pub(super) fn start(
     serve: Option<&Serve>,
     people: Option<i64>,
     meats: &[NewMeat],
+    demo: bool,
 ) -> Result<Decision, Refused> {
     let name = context.name(name)?;
     let said = context
@@ -26,7 +27,7 @@ pub(super) fn start(
         name,
         serve: serve.map(|serve| context.serving(serve)).transpose()?,
         people: context.maybe(people, &ranges::PEOPLE)?,
-        demo: false,
+        demo,
         id: CookId(context.new_id()),
     };
     let cook = begun.id;

@@ -5,42 +5,59 @@ use crate::{
     cook::Cook,
     error::Refused,
     ids::{CookId, PitId},
-    log::{Answered, Job, PutOff, Skipped, Where},
+    log::{Answered, Draft, Job, Payload, PutOff, Skipped, Where},
     moment::MINUTE,
     words::Arg,
 };
+use std::collections::BTreeSet;
 
-/// Leaves a job out this time.
-pub(super) fn skip(context: &mut Context<'_>, cook: CookId, job: Job) -> Result<Decision, Refused> {
-    belongs(context, cook, job)?;
+/// Leaves jobs out this time.
+pub(super) fn skip(
+    context: &mut Context<'_>,
+    cook: CookId,
+    jobs: &[Job],
+) -> Result<Decision, Refused> {
     let said = context.say().text("act-skipped");
-    Ok(Decision::one(
-        Some(cook),
-        context.now(),
-        Skipped { job },
-        said,
-    ))
+    each(context, cook, jobs, said, |job| Skipped { job }.into())
 }
 
-/// Does a job later.
+/// Does jobs later.
 pub(super) fn later(
     context: &mut Context<'_>,
     cook: CookId,
-    job: Job,
+    jobs: &[Job],
     minutes: i64,
 ) -> Result<Decision, Refused> {
-    belongs(context, cook, job)?;
     let minutes = context.whole(minutes, &ranges::LATER_MINUTES)?;
     let time = context.say().clock(context.now() + minutes * MINUTE);
-    let said = context
-        .say()
-        .with("act-put-off", &[("time", Arg::Text(&time))]);
-    Ok(Decision::one(
-        Some(cook),
-        context.now(),
-        PutOff { job, minutes },
-        said,
-    ))
+    let args = [("time", Arg::Text(&time))];
+    let said = context.say().with("act-put-off", &args);
+    each(context, cook, jobs, said, |job| {
+        PutOff { job, minutes }.into()
+    })
+}
+
+/// One entry a job, each job once.
+fn each(
+    context: &Context<'_>,
+    cook: CookId,
+    jobs: &[Job],
+    said: String,
+    fact: impl Fn(Job) -> Payload,
+) -> Result<Decision, Refused> {
+    let jobs: BTreeSet<Job> = jobs.iter().copied().collect();
+    if jobs.is_empty() {
+        return Err(context.say().refuse("error-no-job", &[]).into());
+    }
+    jobs.iter()
+        .try_for_each(|job| belongs(context, cook, *job))?;
+    let (cook, at) = (Some(cook), context.now());
+    let drafts = jobs.into_iter().map(|job| Draft {
+        cook,
+        at,
+        payload: fact(job),
+    });
+    Ok(Decision::of(drafts.collect(), said))
 }
 
 /// Answers a ring that no other act answers.

@@ -293,6 +293,7 @@ pub fn start(name: &str, meats: Vec<NewMeat>) -> Act {
         serve: None,
         people: None,
         meats,
+        demo: false,
     }
 }
 

@@ -166,16 +166,26 @@ fn answer(cook: &mut Cook, job: Job, how: Answered, when: Timed) {
     cook.answers.push(Answer { job, how, when });
 }
 
+/// Entries that one device recorded in one breath are one act: same claim, same instant of its clock.
 fn remember(cook: &mut Cook, known: &Known, payload: &Payload) {
-    if !matches!(
+    if matches!(
         payload,
         Payload::Voided(_) | Payload::ErasedFor(_) | Payload::SeriesSaved(_)
     ) {
-        let last = LastAct {
-            entry: known.key,
-            at: known.at,
-            kind: payload.kind().into(),
-        };
-        cook.last_acts.insert(known.key.device, last);
+        return;
+    }
+    let (at, recorded) = (known.at, known.stamp.wall_ms());
+    match cook.last_acts.get_mut(&known.key.device) {
+        Some(last) if last.at == at && last.recorded == recorded => last.entries.push(known.key),
+        _ => {
+            let (entries, kind) = (vec![known.key], payload.kind().into());
+            let last = LastAct {
+                entries,
+                at,
+                recorded,
+                kind,
+            };
+            cook.last_acts.insert(known.key.device, last);
+        }
     }
 }

@@ -1,4 +1,5 @@
-//! The screen of the propped phone at five moments of the regatta lunch, in both languages.
+//! The screen of the propped phone at five moments of the regatta lunch, in both languages. After a change that was
+//! meant, `cargo test -p slowbend-core --lib write_goldens -- --ignored` writes them anew: read the difference.
 
 use super::{
     regatta::{moment, told_until, viewer},
@@ -29,4 +30,13 @@ fn the_regatta_lunch_in_english() {
 fn the_regatta_lunch_in_spanish() {
     let told = all(Locale::EsUs);
     assert!(told == include_str!("es-US.txt"), "now it reads:\n{told}");
+}
+
+#[test]
+#[ignore = "writes the goldens anew"]
+fn write_goldens() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/src/screens/tests/");
+    for locale in Locale::ALL {
+        std::fs::write(format!("{folder}{}.txt", locale.tag()), all(locale)).unwrap();
+    }
 }

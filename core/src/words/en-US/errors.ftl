@@ -75,3 +75,4 @@ error-target-unknown = That entry is not on this device. Open the timeline again
 error-undo-never = That cannot be taken back: it says that a device joined, or that something was erased for good. Choose another entry.
 error-erase-never = That cannot be erased, because the rest would be misread without it. Take it back instead.
 error-erase-cooks = Those entries belong to several cooks. Erase them one cook at a time.
+error-no-job = Nothing was chosen. Choose what to leave out or put off.

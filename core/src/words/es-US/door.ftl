@@ -7,5 +7,5 @@ store-read-only = No se puede escribir en la carpeta o en la base de datos. Camb
 store-full = El disco está lleno. Libera espacio y hazlo otra vez. No se guardó nada.
 store-damaged = La base de datos está dañada. Vuelve a abrir Slowbend: aparta el archivo y conserva lo que se pueda leer.
 store-other = No se pudo usar la base de datos. No se guardó nada; inténtalo otra vez.
-door-no-cook = Esa cocción no está en este aparato. Vuelve al inicio y elige una de la lista.
-door-no-meat = Esa carne no está en este aparato o se deshizo su registro. Vuelve a la cocción.
+door-no-cook = Esa cocción no está en este dispositivo. Vuelve al inicio y elige una de la lista.
+door-no-meat = Esa carne no está en este dispositivo o se deshizo su registro. Vuelve a la cocción.

@@ -15,21 +15,21 @@ error-name-empty = El nombre está vacío. Escribe al menos una letra.
 error-name-long = El nombre tiene { $length } caracteres. Acórtalo a { $limit } o menos.
 
 ## Acts that are not possible.
-error-cook-unknown = Esa jornada se deshizo o todavía no está en este dispositivo. Ve al inicio y elige una.
+error-cook-unknown = Esa cocción se deshizo o todavía no está en este dispositivo. Ve al inicio y elige una.
 error-meat-unknown = Esa carne se deshizo o todavía no está en este dispositivo. Regresa y elige una de las que se muestran.
 error-meat-became = { $name } ahora sigue como { $heirs }. Regístralo ahí.
-error-meat-elsewhere = { $name } es de otra jornada. Ábrela y regístralo ahí.
+error-meat-elsewhere = { $name } es de otra cocción. Ábrela y regístralo ahí.
 error-pit-unknown = Ese asador se deshizo o todavía no está en este dispositivo. Elige uno de los que se muestran, o agrégalo en ajustes.
 error-thermometer-unknown = Ese termómetro se deshizo o todavía no está en este dispositivo. Elige uno de los que se muestran, o ninguno.
 error-dish-unknown = Ese platillo se deshizo o todavía no está en este dispositivo. Elige uno de los que se muestran.
-error-job-elsewhere = Eso no es tarea de esta jornada. Abre la jornada a la que pertenece.
+error-job-elsewhere = Eso no es tarea de esta cocción. Abre la cocción a la que pertenece.
 error-cook-over = { $name } ya terminó. Para seguir, deshaz su final.
 
 error-clock-unset = El reloj de este dispositivo marca { $time }, y eso no puede ser. Pon la fecha y la hora, y vuelve a intentar.
 error-at-long-ago = { $time }: hace demasiado tiempo para registrarlo. Da una hora después de { $first }, o escríbelo como nota.
 error-at-ahead = { $time }: esa hora todavía no llega. Da la hora en que pasó, o déjala vacía si fue ahora.
 error-sleep-range = El descanso termina después de { $first } y antes de { $last } a más tardar. Elige una hora entre las dos.
-error-serve-range = { $time }: esa hora de servir no es para esta jornada. Elige una desde ahora hasta { $last }.
+error-serve-range = { $time }: esa hora de servir no es para esta cocción. Elige una desde ahora hasta { $last }.
 error-serve-zone = La zona horaria “{ $zone }” no se conoce aquí. Elige una zona en ajustes y vuelve a poner la hora de servir.
 
 error-people-range = Los comensales van de { $low } a { $high }. Corrige el número, o déjalo vacío.
@@ -71,4 +71,5 @@ error-targets-count = Elige de uno a { $limit } registros.
 error-target-unknown = Ese registro no está en este dispositivo. Abre otra vez la cronología y elige uno de los que se muestran.
 error-undo-never = Eso no se puede deshacer: dice que un dispositivo se unió, o que algo se borró para siempre. Elige otro registro.
 error-erase-never = Eso no se puede borrar, porque sin ello lo demás se leería mal. Deshazlo en su lugar.
-error-erase-cooks = Esos registros son de varias jornadas. Bórralos una jornada a la vez.
+error-erase-cooks = Esos registros son de varias cocciones. Bórralos una cocción a la vez.
+error-no-job = No elegiste nada. Elige qué dejar de hacer o para después.

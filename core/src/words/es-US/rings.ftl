@@ -1,12 +1,12 @@
 # Lo que suena: un verbo, sobre qué, y lo que se dice en voz alta.
 
 ring-rub-set = Toca el sazonador de { $what }
-ring-wet = Moja { $what }
+ring-wet = Baña { $what }
 ring-spritz = Rocía { $what }
 ring-glaze = Glasea { $what }
-ring-check = Revisa { $what }
+ring-check = Prueba { $what }
 ring-pull = { $what }: llegó a su punto de retiro
-ring-pull-detail = Revísalo y retíralo cuando esté listo.
+ring-pull-detail = Pruébalo y retíralo cuando esté listo.
 ring-put-away = Guarda { $what }
 ring-put-away-detail = Dentro de 2 horas de servido, 1 hora si hace más de 90 °F (USDA). Sigue las reglas locales si son más estrictas.
 ring-serve = { $what } va a la mesa a las { $time }
@@ -23,6 +23,6 @@ ring-missed = { $missed ->
    *[other] Se pasaron { $missed }.
 }
 ring-open-slowbend = Abre Slowbend
-ring-open-slowbend-detail = Hay más por hacer de lo que este aparato puede guardar. Ábrelo para poner el resto.
+ring-open-slowbend-detail = Hay más por hacer de lo que este dispositivo puede guardar. Ábrelo para poner el resto.
 ring-late = Tarde: tocaba a las { $time }.
 ring-elsewhere = { $name } tiene la guardia.

@@ -207,6 +207,7 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             serve: Some(serve(s)),
             people: Some(b),
             meats: vec![meat.clone(), meat.clone()],
+            demo: false,
         },
         Act::AddMeat { cook, meat },
         Act::FinishCook { cook },
@@ -225,10 +226,13 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             dish: DishId(nobody()),
             ready: true,
         },
-        Act::Skip { cook, job },
+        Act::Skip {
+            cook,
+            jobs: vec![job],
+        },
         Act::Later {
             cook,
-            job,
+            jobs: vec![job],
             minutes: a,
         },
         Act::Answer { cook, job },

@@ -36,6 +36,7 @@ fn a_cook_begins_with_its_meats_and_the_pits_they_are_meant_for() {
         serve: Some(serve_at_two()),
         people: Some(14),
         meats: vec![ribs],
+        demo: false,
     });
     let [Subject::Cook(id), Subject::Piece(piece)] = done.decision.made[..] else {
         panic!("{done:?}")
@@ -226,14 +227,17 @@ fn a_job_is_skipped_put_off_or_answered() {
     for job in jobs {
         let table: [(Act, Payload, &str); 3] = [
             (
-                Act::Skip { cook, job },
+                Act::Skip {
+                    cook,
+                    jobs: vec![job],
+                },
                 Skipped { job }.into(),
                 "Left out this time.",
             ),
             (
                 Act::Later {
                     cook,
-                    job,
+                    jobs: vec![job],
                     minutes: 15,
                 },
                 PutOff { job, minutes: 15 }.into(),

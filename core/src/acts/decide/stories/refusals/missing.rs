@@ -8,7 +8,7 @@ fn what_is_not_here_is_not_acted_on() {
     let (cook, piece, pit) = (CookId(nobody()), PieceId(nobody()), PitId(nobody()));
     let dish = DishId(nobody());
     let thermometer = ThermometerId(nobody());
-    let (no_cook, es_cook) = ("That cook was taken back", "Esa jornada se deshizo");
+    let (no_cook, es_cook) = ("That cook was taken back", "Esa cocción se deshizo");
     let (no_meat, es_meat) = ("That meat was taken back", "Esa carne se deshizo");
     let (no_pit, es_pit) = ("That pit was taken back", "Ese asador se deshizo");
     let (no_dish, es_dish) = ("That dish was taken back", "Ese platillo se deshizo");
@@ -53,7 +53,14 @@ fn what_is_not_here_is_not_acted_on() {
             es_cook,
         ),
         (read(cook, at_pit(r.drum), None), no_cook, es_cook),
-        (Act::Skip { cook, job }, no_cook, es_cook),
+        (
+            Act::Skip {
+                cook,
+                jobs: vec![job],
+            },
+            no_cook,
+            es_cook,
+        ),
         (
             set(Subject::Cook(cook), Field::People(None)),
             no_cook,

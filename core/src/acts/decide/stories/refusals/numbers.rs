@@ -137,7 +137,7 @@ fn no_number_is_taken_that_no_cook_has() {
         (
             Act::Later {
                 cook,
-                job: Job::Wet(butt),
+                jobs: vec![Job::Wet(butt)],
                 minutes: 0,
             },
             "A job can wait 1 to 240 minutes.",
@@ -146,7 +146,7 @@ fn no_number_is_taken_that_no_cook_has() {
         (
             Act::Later {
                 cook,
-                job: Job::Wet(butt),
+                jobs: vec![Job::Wet(butt)],
                 minutes: 241,
             },
             "A job can wait 1 to 240 minutes.",

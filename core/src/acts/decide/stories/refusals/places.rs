@@ -14,10 +14,10 @@ fn nothing_is_recorded_in_the_wrong_cook_or_on_the_wrong_thing() {
         piece: r.butt,
         spot: String::new(),
     };
-    let (elsewhere, es_elsewhere) = ("Butt belongs to another cook.", "Butt es de otra jornada.");
+    let (elsewhere, es_elsewhere) = ("Butt belongs to another cook.", "Butt es de otra cocción.");
     let (no_job, es_job) = (
         "That is nothing to be done in this cook.",
-        "Eso no es tarea de esta jornada.",
+        "Eso no es tarea de esta cocción.",
     );
     let (not_its, es_not_its) = ("That cannot be set here.", "Eso no se puede poner aquí.");
     let read = Act::Read {
@@ -54,7 +54,7 @@ fn nothing_is_recorded_in_the_wrong_cook_or_on_the_wrong_thing() {
         (
             Act::Skip {
                 cook: r.cook,
-                job: Job::FireRound(unused),
+                jobs: vec![Job::FireRound(unused)],
             },
             no_job,
             es_job,

@@ -35,7 +35,7 @@ fn what_may_not_be_taken_back_or_erased_is_kept() {
         (
             erase(&[woke, r.started[1]]),
             "Those entries belong to several cooks.",
-            "Esos registros son de varias jornadas.",
+            "Esos registros son de varias cocciones.",
         ),
     ];
     refuse_all(&mut night, rows);
