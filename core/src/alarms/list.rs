@@ -85,7 +85,8 @@ fn rang(rung: &Rung, due: &Due) -> bool {
 
 /// The rings of one thing that must wake, those that sounded left out, those whose time has passed made one.
 fn wake(due: &Due, rung: &Rung, now: i64, watched_by_other: bool) -> Vec<Ring> {
-    let first = due.at + if watched_by_other { SECOND_EAR_MS } else { 0 };
+    let later = if watched_by_other { SECOND_EAR_MS } else { 0 };
+    let first = due.at.saturating_add(later);
     let sounded = |nag: &usize| {
         rung.get(&id_of(due, *nag))
             .is_some_and(|(at, _)| *at >= due.from)
@@ -93,7 +94,7 @@ fn wake(due: &Due, rung: &Rung, now: i64, watched_by_other: bool) -> Vec<Ring> {
     let times = NAGS_MIN
         .iter()
         .enumerate()
-        .map(|(nag, minutes)| (nag, first + minutes * MINUTE));
+        .map(|(nag, minutes)| (nag, first.saturating_add(minutes * MINUTE)));
     let last_sounded = times
         .clone()
         .filter(|(nag, _)| sounded(nag))
@@ -147,18 +148,18 @@ fn call(known: &Known<'_>, calls: &[&Due], rung: &Rung, now: i64, silent: bool) 
     let mut free_from = rung
         .values()
         .filter(|(_, call)| *call)
-        .map(|(at, _)| at + CALLS_APART_MS)
+        .map(|(at, _)| at.saturating_add(CALLS_APART_MS))
         .max();
     let mut rings: Vec<Ring> = vec![];
     for (at, due) in waiting {
         match rings.last_mut() {
-            Some(last) if at < last.at + CALLS_APART_MS => {
+            Some(last) if at < last.at.saturating_add(CALLS_APART_MS) => {
                 last.jobs.push(due.clone());
                 last.covers.push(id_of(due, 0));
             }
             _ => {
                 let at = awake(free_from.map_or(at, |free| at.max(free)));
-                free_from = Some(at + CALLS_APART_MS);
+                free_from = Some(at.saturating_add(CALLS_APART_MS));
                 let id = id_of(due, 0);
                 let (cook, jobs, covers) = (Some(due.cook), vec![due.clone()], vec![id]);
                 rings.push(Ring {

@@ -21,6 +21,8 @@ const SERVE_CALL_MS: i64 = 30 * MINUTE;
 const SERVE_LATE_MS: i64 = 2 * HOUR;
 /// What a meat is taken to weigh where nobody weighed it: grams. Common practice, no source.
 const USUAL_G: i64 = 2_000;
+/// What a meat may weigh, grams: what another device claims beyond it counts as the nearer end.
+const WEIGHS_G: (i64, i64) = (1, 50_000);
 
 /// All that the meats of a cook ask for, and its serving time.
 pub(super) fn due(known: &Known<'_>, cook: &Cook, now: i64) -> Vec<Due> {
@@ -153,7 +155,9 @@ fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i
         how == Answered::Skipped
     });
     let again = facts.check_again;
-    let first = on + facts.first_check_minutes(piece.weight_g.value.unwrap_or(USUAL_G)) * MINUTE;
+    let grams = piece.weight_g.value.unwrap_or(USUAL_G);
+    let grams = grams.clamp(WEIGHS_G.0, WEIGHS_G.1);
+    let first = on + facts.first_check_minutes(grams) * MINUTE;
     let base = match last_pass(piece, now) {
         Some(last) => match judged(known, cook, piece, last) {
             // A pass that tells nothing of the inside, such as of the bark alone, moves nothing forward.
@@ -193,8 +197,9 @@ fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
 fn serve(cook: &Cook, now: i64) -> Option<Due> {
     let serve = cook.serve.value.as_ref()?.at;
     let job = Job::Serve(cook.id);
-    let at = serve - SERVE_CALL_MS;
-    let open = now < serve + SERVE_LATE_MS && !answered_since(cook, job, i64::MIN, now);
+    let at = serve.saturating_sub(SERVE_CALL_MS);
+    let open =
+        now < serve.saturating_add(SERVE_LATE_MS) && !answered_since(cook, job, i64::MIN, now);
     open.then(|| Due::new(cook, job, put_off(cook, job, at, now), Urgency::Call))
 }
 

@@ -26,6 +26,8 @@ pub const MUTED_MS: i64 = 10 * MINUTE;
 /// so long. Common practice, no source.
 pub const WIDER_MK: i64 = 25 * 5_000 / 9;
 const WIDER_MINUTES: i64 = 15;
+/// After how many minutes outside its band a pit may ring: what another device claims beyond it counts as the nearer end.
+const BAND_MINUTES: (i64, i64) = (1, 120);
 /// With no probe the fire is seen to after so many minutes at the least and at the most. Common practice, no source.
 pub const ROUND_MIN: i64 = 60;
 /// See [`ROUND_MIN`].
@@ -120,7 +122,8 @@ fn outside_since(known: &Known<'_>, cook: &Cook, pit: PitId, band: Band, now: i6
 /// What a pit is held between: as set for it, or by what is on it.
 pub fn band_of(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<Band> {
     if let Some(band) = known.crew.pits.get(&pit).and_then(|pit| pit.band.value) {
-        return Some(band);
+        let minutes = band.minutes.clamp(BAND_MINUTES.0, BAND_MINUTES.1);
+        return Some(Band { minutes, ..band });
     }
     let on = cook
         .meats()
@@ -147,7 +150,7 @@ fn fire_round(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Due {
         .into_iter()
         .flatten()
         .max()
-        .unwrap_or(cook.started_at);
+        .unwrap_or(cook.started_at.min(now));
     let at = last + round_minutes(known, known.crew.pits.get(&pit), last, now) * MINUTE;
     Due::new(cook, job, put_off(cook, job, at, now), Urgency::Wake)
 }

@@ -4,6 +4,7 @@ use super::{Reg, Timed, fold::By};
 use crate::{
     ids::{DeviceId, PitId, ThermometerId},
     log::{Band, EntryKey, PitAdded, PitKind, Stamp, Subject},
+    moment::HOUR,
     units::Mk,
 };
 use serde::{Deserialize, Serialize};
@@ -47,6 +48,9 @@ pub struct ThermometerCheck {
     /// What it read.
     pub read: Mk,
 }
+
+/// A sleep lasts at most so long: what another device claims beyond it counts as this, and no call waits for longer.
+const SLEEP_MAX_MS: i64 = 24 * HOUR;
 
 /// Who holds a device.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -154,6 +158,10 @@ pub(crate) fn overruling<T>(of: Subject, field: &str, reg: &Reg<T>) -> Option<Ov
     })
 }
 
+fn until_of(slept: &Timed, until: i64) -> i64 {
+    until.clamp(slept.at, slept.at.saturating_add(SLEEP_MAX_MS))
+}
+
 impl Person {
     /// Until when the person sleeps, if asleep at `now`: the last sleep by claimed time that no waking followed.
     pub fn asleep_until(&self, now: i64) -> Option<i64> {
@@ -166,7 +174,8 @@ impl Person {
             .woke
             .iter()
             .any(|when| when.at >= slept.at && when.at <= now);
-        (!up && *until > now).then_some(*until)
+        let until = until_of(slept, *until);
+        (!up && until > now).then_some(until)
     }
 
     /// When the person meant to be up, if nobody said yet that they are.
@@ -180,7 +189,7 @@ impl Person {
             .woke
             .iter()
             .any(|when| when.at >= slept.at && when.at <= now);
-        (!up).then_some(*until)
+        (!up).then_some(until_of(slept, *until))
     }
 
     /// The spans that the person slept or means to sleep, cut where the person was up, in order of time.
@@ -195,7 +204,8 @@ impl Person {
                     .map(|w| w.at)
                     .filter(|at| *at >= when.at)
                     .min();
-                (when.at, up.map_or(*until, |at| at.min(*until)))
+                let until = until_of(when, *until);
+                (when.at, up.map_or(until, |at| at.min(until)))
             })
             .filter(|(from, to)| from < to)
             .collect();

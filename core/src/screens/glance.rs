@@ -21,7 +21,7 @@ pub(super) struct Glance<'a> {
 }
 
 const fn minute(at: i64) -> i64 {
-    at.div_euclid(MINUTE) * MINUTE
+    at.div_euclid(MINUTE).saturating_mul(MINUTE)
 }
 
 impl<'a> Glance<'a> {

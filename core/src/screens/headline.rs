@@ -83,7 +83,7 @@ impl Glance<'_> {
             (true, Urgency::Wake) => Weight::Wake,
             (true, Urgency::Call) => Weight::Call,
             (true, Urgency::Quiet) => Weight::Soon,
-            (false, _) if due.at - self.now <= 15 * MINUTE => Weight::Soon,
+            (false, _) if due.at.saturating_sub(self.now) <= 15 * MINUTE => Weight::Soon,
             (false, _) => Weight::Calm,
         }
     }

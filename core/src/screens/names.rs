@@ -61,7 +61,7 @@ impl Glance<'_> {
     }
 
     pub fn cadence(&self, cadence: Cadence) -> String {
-        let every = |minutes: i64| self.say.duration(minutes * MINUTE);
+        let every = |minutes: i64| self.say.duration(minutes.saturating_mul(MINUTE));
         match cadence {
             Cadence::None => self.say.text("cadence-none"),
             Cadence::Mop { every_min } => {

@@ -46,7 +46,7 @@ impl Glance<'_> {
         let last = self.last_of_pit(pit);
         let silent = last
             .as_ref()
-            .filter(|last| last.by_probe && self.now - last.at >= SILENT_MS);
+            .filter(|last| last.by_probe && self.now.saturating_sub(last.at) >= SILENT_MS);
         let outside = |mk: Mk| band.is_some_and(|band| mk < band.low || mk > band.high);
         let weight = match (&last, &silent) {
             (_, Some(_)) => Weight::Call,

@@ -137,7 +137,7 @@ impl Glance<'_> {
     /// The last act of the viewer's device, while it is fresh.
     fn undo(&self, cook: &Cook) -> Option<Undo> {
         let last = cook.last_acts.get(&self.viewer.device)?;
-        let until = last.recorded + UNDO_SHOWN_MS;
+        let until = last.recorded.saturating_add(UNDO_SHOWN_MS);
         let fresh =
             (last.recorded..until).contains(&self.now) && !NEVER_UNDONE.contains(&&*last.kind);
         let what = self.say.text(kind_name(&last.kind));

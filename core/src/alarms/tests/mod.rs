@@ -1,6 +1,7 @@
 //! Stories of a night with alarms. The regatta lunch: a slab and a butt on the drum since six, for two o'clock.
 
 mod calls;
+mod extremes;
 mod pits;
 mod wakes;
 

@@ -37,7 +37,7 @@ impl Words<'_> {
     }
 
     fn kilograms(&self, grams: i64, round: Round) -> String {
-        if grams.abs() < 1_000 {
+        if grams.saturating_abs() < 1_000 {
             return self.with("weight-grams", &[("grams", Arg::Text(&grams.to_string()))]);
         }
         let kilograms = decimal(round.divide(grams, 100));
