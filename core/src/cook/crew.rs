@@ -52,6 +52,10 @@ pub struct ThermometerCheck {
 /// A sleep lasts at most so long: what another device claims beyond it counts as this, and no call waits for longer.
 const SLEEP_MAX_MS: i64 = 24 * HOUR;
 
+/// A watch is for one night: who took it longer ago has it no more, or a phone of last month's cook would keep all
+/// others silent. 24 h: common practice, no source.
+pub const WATCH_MAX_MS: i64 = 24 * HOUR;
+
 /// Who holds a device.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Person {
@@ -215,11 +219,13 @@ impl Person {
 }
 
 impl Crew {
-    /// Who has the watch at `now`: the last who took it, by claimed time.
+    /// Who has the watch at `now`: the last who took it, by claimed time, not longer than [`WATCH_MAX_MS`] ago.
     pub fn on_watch(&self, now: i64) -> Option<&WatchTurn> {
+        let since = now.saturating_sub(WATCH_MAX_MS);
         self.watch
             .iter()
             .filter(|turn| turn.when.at <= now)
             .max_by_key(|turn| turn.when.at)
+            .filter(|turn| turn.when.at > since)
     }
 }
