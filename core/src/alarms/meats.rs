@@ -5,11 +5,14 @@ use crate::{
     cadence::rhythm::Next,
     checks::{DoneState, Verdict, cut_facts, verdict},
     cook::{
-        Answered, Cook, Known, Piece, ahead::counts, rhythm_facts::rhythm_facts,
+        Answered, Cook, Known, Piece,
+        ahead::{AHEAD_MAX_MS, counts},
+        rhythm_facts::rhythm_facts,
         verdict_input::verdict_input,
     },
     log::{Job, Stage, Where},
     moment::{HOUR, MINUTE},
+    safety::minimum,
     units::Mk,
 };
 
@@ -73,7 +76,7 @@ fn rhythm(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<Due
 fn check_or_pull(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec<Due> {
     let pulled = pull_at(known, cook, piece, now).map(|at| {
         let job = Job::Pull(piece.id);
-        Due::new(cook, job, put_off(cook, job, at, now), Urgency::Wake)
+        Due::new(cook, job, put_off(cook, job, at, at, now), Urgency::Wake)
     });
     let ready = ready_since(known, cook, piece, now);
     let check = ready
@@ -82,7 +85,8 @@ fn check_or_pull(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec
         .flatten();
     let check = check.map(|at| {
         let job = Job::Check(piece.id);
-        Due::new(cook, job, put_off(cook, job, at, now), Urgency::Call)
+        let since = last_pass(piece, now).or(piece.on_pit_at(now)).unwrap_or(at);
+        Due::new(cook, job, put_off(cook, job, at, since, now), Urgency::Call)
     });
     pulled.into_iter().chain(check).collect()
 }
@@ -97,9 +101,8 @@ fn pull_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i6
 
 fn ready_since(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i64> {
     let last = last_pass(piece, now)?;
-    judged(known, cook, piece, last)
-        .filter(|verdict| verdict.state.says_done())
-        .map(|_| last)
+    let done = |at| judged(known, cook, piece, at).is_some_and(|verdict| verdict.state.says_done());
+    (done(last) && done(now)).then_some(last)
 }
 
 fn last_pass(piece: &Piece, now: i64) -> Option<i64> {
@@ -135,12 +138,14 @@ fn probe_reached(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Opt
     reached.min()
 }
 
-/// The temperature inside at which a meat is to come off: as set for it, or its cut's own.
+/// The temperature inside at which a meat is to come off: as set for it, or its cut's own. Never below its published
+/// minimum, which another phone may have raised meanwhile by saying what was done to the meat.
 pub fn pull_point(piece: &Piece) -> Mk {
     piece
         .pull_at
         .value
         .unwrap_or(cut_facts(piece.cut).done_range.low)
+        .max(minimum(piece.cut, piece.form.value).temp)
 }
 
 fn sits_in(place: &Where, piece: &Piece) -> bool {
@@ -152,7 +157,7 @@ fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i
     let on = piece.on_pit_at(now)?;
     let facts = cut_facts(piece.cut);
     let skipped = last_answer(cook, Job::Check(piece.id), now, |how| {
-        how == Answered::Skipped
+        !matches!(how, Answered::Later(_))
     });
     let again = facts.check_again;
     let grams = piece.weight_g.value.unwrap_or(USUAL_G);
@@ -188,7 +193,7 @@ fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
         Due::new(
             cook,
             job,
-            put_off(cook, job, served + PUT_AWAY_MS, now),
+            put_off(cook, job, served + PUT_AWAY_MS, served, now),
             Urgency::Wake,
         )
     })
@@ -198,17 +203,19 @@ fn serve(cook: &Cook, now: i64) -> Option<Due> {
     let serve = cook.serve.value.as_ref()?.at;
     let job = Job::Serve(cook.id);
     let at = serve.saturating_sub(SERVE_CALL_MS);
-    let open =
-        now < serve.saturating_add(SERVE_LATE_MS) && !answered_since(cook, job, i64::MIN, now);
-    open.then(|| Due::new(cook, job, put_off(cook, job, at, now), Urgency::Call))
+    // What was answered before this call's time was another serving time's call.
+    let since = at.saturating_sub(AHEAD_MAX_MS);
+    let open = now < serve.saturating_add(SERVE_LATE_MS) && !answered_since(cook, job, since, now);
+    open.then(|| Due::new(cook, job, put_off(cook, job, at, since, now), Urgency::Call))
 }
 
-/// `at`, or later where the cook said so; said of this job since it was last done.
-pub(super) fn put_off(cook: &Cook, job: Job, at: i64, now: i64) -> i64 {
+/// `at`, or later where the cook said so since `since`: what was said before the job was last done, or before what it
+/// is about began anew, was said of another time.
+pub(super) fn put_off(cook: &Cook, job: Job, at: i64, since: i64, now: i64) -> i64 {
     let later = cook
         .answers
         .iter()
-        .filter(|a| a.job == job && counts(a.when.at, now));
+        .filter(|a| a.job == job && a.when.at >= since && counts(a.when.at, now));
     later
         .filter_map(|a| match a.how {
             Answered::Later(minutes) => Some(a.when.at + minutes.clamp(0, 24 * 60) * MINUTE),

@@ -79,7 +79,7 @@ fn silent(cook: &Cook, pit: PitId, last: i64, now: i64) -> Due {
     let job = Job::Silent(pit);
     let seen = last_answer(cook, job, now, |how| !matches!(how, Answered::Later(_)));
     let at = seen.map_or(last, |at| at.max(last)) + SILENT_MS;
-    Due::new(cook, job, put_off(cook, job, at, now), Urgency::Wake)
+    Due::new(cook, job, put_off(cook, job, at, last, now), Urgency::Wake)
 }
 
 fn outside(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<Due> {
@@ -88,13 +88,12 @@ fn outside(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<Due> 
     let job = Job::Outside(pit);
     let seen =
         last_answer(cook, job, now, |how| !matches!(how, Answered::Later(_))).unwrap_or(i64::MIN);
-    let since = outside_since(known, cook, pit, band, now)?
-        .max(quiet_until)
-        .max(seen);
+    let began = outside_since(known, cook, pit, band, now)?;
+    let since = began.max(quiet_until).max(seen);
     Some(Due::new(
         cook,
         job,
-        put_off(cook, job, since + band.minutes * MINUTE, now),
+        put_off(cook, job, since + band.minutes * MINUTE, began, now),
         Urgency::Wake,
     ))
 }
@@ -152,7 +151,7 @@ fn fire_round(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Due {
         .max()
         .unwrap_or(cook.started_at.min(now));
     let at = last + round_minutes(known, known.crew.pits.get(&pit), last, now) * MINUTE;
-    Due::new(cook, job, put_off(cook, job, at, now), Urgency::Wake)
+    Due::new(cook, job, put_off(cook, job, at, last, now), Urgency::Wake)
 }
 
 /// How long the fire may go unseen. A pit that may be left alone for longer does not wake a sleeper before that.

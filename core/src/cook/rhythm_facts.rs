@@ -33,7 +33,7 @@ pub fn rhythm_facts(cook: &Cook, piece: &Piece, crew: &Crew, device: DeviceId, n
         glazed_at: last(piece.glazed.iter().map(|when| when.at), now),
         wet_at: wet_at(piece, now),
         skipped_at: answers()
-            .filter(|a| a.job == Job::Wet(piece.id) && a.how == Answered::Skipped)
+            .filter(|a| a.job == Job::Wet(piece.id) && !matches!(a.how, Answered::Later(_)))
             .map(|a| a.when.at)
             .collect(),
         later: answers().filter_map(|a| later(piece, a)).collect(),
