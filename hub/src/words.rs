@@ -36,14 +36,14 @@ words! {
     to_start: "To the start" / "Al inicio",
     not_recorded: "Not recorded." / "No se anotó.",
     already: "This was recorded before. Nothing was added." / "Esto ya estaba anotado. No se agregó nada.",
-    invented: "This cook is the demo: its people, meats and readings are invented." /
-        "Esta cocción es la demostración: su gente, sus carnes y sus lecturas son inventadas.",
-    rings_while_open: "This page rings only while it is open, on a device that is awake." /
-        "Esta página suena solo mientras está abierta, en un aparato despierto.",
-    sound: "Turn on the sound" / "Activar el sonido",
-    sound_on: "Sound is on. Tap to hear it" / "Sonido activado. Toca para oírlo",
-    no_script: "Scripts are off, so this page neither rings nor changes by itself. Everything else works: reload to see what is new." /
-        "Los scripts están desactivados, así que esta página no suena ni cambia sola. Todo lo demás funciona: recarga para ver lo nuevo.",
+    invented: "Demo: everything in this cook is invented, its morning laid around now." /
+        "Demostración: todo en esta cocción es inventado, su mañana puesta alrededor de ahora.",
+    rings_while_open: "This page rings only while it is open, on a device that is awake, and once its sound was tapped on at the top." /
+        "Esta página suena solo mientras está abierta, en un aparato despierto, y tras tocar arriba su sonido.",
+    sound: "Sound is off" / "Sonido apagado",
+    sound_on: "Sound is on" / "Sonido activado",
+    no_script: "Scripts are off, so this page does not ring. “Now” loads itself anew each minute; reload the other pages to see what is new." /
+        "Los scripts están desactivados, así que esta página no suena. «Ahora» se carga de nuevo cada minuto; recarga las demás para ver lo nuevo.",
     away: "The home post cannot be reached. Is the program still running? This page tries again by itself." /
         "No se alcanza el puesto de casa. ¿Sigue corriendo el programa? Esta página lo intenta otra vez sola.",
     show: "Show" / "Mostrar",
@@ -67,7 +67,7 @@ words! {
     past: "Pit book" / "Libro del asador",
     cut: "Cut" / "Corte",
     no_meat: "None" / "Ninguno",
-    no_pit: "Not yet on a pit" / "Todavía en ningún asador",
+    no_pit: "No pit yet" / "Aún sin asador",
     pit_below: "The new pit below" / "El asador nuevo de abajo",
     new_pit: "A pit that is not listed" / "Un asador que no está en la lista",
     pit: "Pit" / "Asador",

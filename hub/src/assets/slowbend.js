@@ -3,9 +3,8 @@
 (() => {
   const $ = (id) => document.getElementById(id);
   let timer = 0;
-  let behind = false;
+  let touched = 0;
   let sound = null;
-  let rung = 0;
 
   // The page anew: the part that changes is swapped, and what had the focus keeps it.
   async function show(address, options) {
@@ -27,13 +26,39 @@
   function swap(page, next) {
     const main = $("main");
     const kept = nameOf(document.activeElement);
+    const typed = chosen(main);
+    const open = [...main.querySelectorAll("details[open] > summary")].map((summary) => summary.textContent);
     document.title = page.title;
     document.documentElement.lang = page.documentElement.lang;
-    const bar = page.querySelector("header.bar");
-    if (bar) document.querySelector("header.bar").replaceWith(document.importNode(bar, true));
-    main.replaceWith(document.importNode(next, true));
+    const nav = page.querySelector("header.bar nav");
+    if (nav) document.querySelector("header.bar nav").replaceWith(document.importNode(nav, true));
+    const fresh = document.importNode(next, true);
+    main.replaceWith(fresh);
+    for (const summary of fresh.querySelectorAll("details > summary")) {
+      if (open.includes(summary.textContent)) summary.parentElement.open = true;
+    }
+    typed.forEach(({ form, name, value, checked }) => {
+      for (const field of fields(fresh)) {
+        if (formOf(field) !== form || field.name !== name) continue;
+        if (checked === undefined) field.value = value;
+        else if (field.value === value) field.checked = checked;
+      }
+    });
     find(kept)?.focus({ preventScroll: true });
     wait();
+  }
+
+  const fields = (main) => main.querySelectorAll("input:not([type=hidden]), select");
+  const formOf = (field) => field.form && field.form.elements.namedItem("form").value;
+
+  // What was typed or chosen and not yet sent.
+  function chosen(main) {
+    return [...fields(main)].filter(isChanged).map((field) => ({
+      form: formOf(field),
+      name: field.name,
+      value: field.value,
+      checked: field.matches("[type=radio], [type=checkbox]") ? field.checked : undefined,
+    }));
   }
 
   // A name for a control that the new page has too: its form's address and its own name and value.
@@ -52,25 +77,23 @@
     return null;
   }
 
-  // Somebody is typing: the page waits until they are through.
-  function isTyping() {
-    const element = document.activeElement;
-    const inForm = element && element.closest("#main form") && !element.matches("button, [name=ago]");
-    return Boolean(inForm) || [...document.querySelectorAll("#main input:not([type=hidden]), #main select")].some(isChanged);
-  }
+  // Somebody is typing: the page waits until they are through, or have left it.
+  const isTyping = () => Date.now() - touched < 20_000 && document.activeElement?.matches("#main input:not([type=radio], [type=checkbox]), #main select");
 
   function isChanged(field) {
-    if (field.matches("select")) return field.name !== "ago" && [...field.options].some((option) => option.selected !== option.defaultSelected && option.defaultSelected);
+    if (field.matches("select")) return !field.options[field.selectedIndex]?.defaultSelected && field.selectedIndex !== usual(field);
     if (field.matches("[type=radio], [type=checkbox]")) return field.checked !== field.defaultChecked;
     return field.value !== field.defaultValue;
   }
 
+  const usual = (select) => Math.max(0, [...select.options].findIndex((option) => option.defaultSelected));
+
   async function refresh() {
-    if (isTyping() || document.querySelector("#main details[open]")) {
-      behind = true;
+    if (isTyping()) {
+      clearTimeout(timer);
+      timer = setTimeout(refresh, 5_000);
       return;
     }
-    behind = false;
     await show(location.pathname + location.search.replace(/[?&]told=\d+/, ""));
   }
 
@@ -111,13 +134,13 @@
     }
     if (!Array.isArray(due) || due.length === 0) return;
     const first = due[0];
+    if (!play(first.urgency === "wake" ? 6 : 3)) return;
     const box = $("ringing");
     box.querySelector("strong").textContent = first.title;
     box.querySelector("span").textContent = first.body;
     box.querySelector("a").href = first.cook || "/";
-    box.hidden = false;
-    rung = Date.now();
-    if (!play(first.urgency === "wake" ? 6 : 3)) return;
+    // The page of the cook itself shows it larger.
+    box.hidden = first.cook === location.pathname;
     const body = new URLSearchParams();
     for (const one of due) for (const id of one.covers) body.append("id", id);
     fetch("/rang", { method: "POST", body });
@@ -151,6 +174,7 @@
     sound = sound || new Context();
     sound.resume().then(() => {
       $("sound").textContent = $("sound").dataset.on;
+      $("sound").classList.add("on");
       play(1);
       ring();
     });
@@ -172,7 +196,7 @@
     if (new URL(to).pathname !== new URL(form.action).pathname || new URL(to).search) history.pushState(null, "", to);
     $("ringing").hidden = true;
     ($("refused") || $("main")).focus();
-    if (!behind) scrollTo(0, 0);
+    scrollTo(0, 0);
   });
 
   document.addEventListener("click", async (event) => {
@@ -190,7 +214,7 @@
 
   addEventListener("popstate", () => show(location.href));
   addEventListener("pageshow", (event) => event.persisted && refresh());
-  document.addEventListener("focusout", () => setTimeout(() => behind && refresh(), 300));
+  for (const kind of ["input", "focusin"]) document.addEventListener(kind, () => (touched = Date.now()));
   document.addEventListener("visibilitychange", () => !document.hidden && (refresh(), ring()));
 
   // The viewer's zone, once: the machine that serves may stand elsewhere.

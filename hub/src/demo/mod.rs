@@ -38,6 +38,9 @@ use std::{
 pub struct Kept {
     /// The cook.
     pub cook: CookId,
+    /// Demos that were watched before.
+    #[serde(default)]
+    pub past: Vec<CookId>,
     serve: i64,
     read_until: i64,
 }
@@ -62,6 +65,13 @@ pub async fn post(
             forms::on_saying(&home, Page::Now(cook), words(reader.viewer.locale).invented)
         }
         Err(trouble) => troubled(&reader, &trouble, StatusCode::UNPROCESSABLE_ENTITY),
+    }
+}
+
+impl Kept {
+    /// Whether `cook` was invented.
+    pub fn invented(&self, cook: CookId) -> bool {
+        self.cook == cook || self.past.contains(&cook)
     }
 }
 
@@ -132,10 +142,12 @@ pub fn begin(
     door.readings(&script.readings(serve, read, moment.utc_ms), moment)?;
     let cook = serde_json::from_value(names.remove("cook").unwrap_or_default())
         .expect("the script starts a cook");
+    let before = kept(data).map_or(vec![], |before| [before.past, vec![before.cook]].concat());
     keep(
         data,
         &Kept {
             cook,
+            past: before,
             serve,
             read_until: moment.utc_ms,
         },

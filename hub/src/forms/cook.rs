@@ -67,6 +67,7 @@ fn start(reading: &Reading<'_>, meats: Vec<NewMeat>) -> Result<Act, Refused> {
             .typed
             .parsed("people", reading.words.people_unread)?,
         meats,
+        demo: false,
     })
 }
 

@@ -30,6 +30,7 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
     frame(
         sheet.reader,
         &head.title,
+        matches!(sheet.page, Page::Now(_)),
         html! {
             (bar(sheet, head.cook))
             div #ringing role="alert" hidden {
@@ -53,6 +54,7 @@ pub fn plain(reader: &Reader, sentence: &str) -> Markup {
     frame(
         reader,
         words.stopped,
+        false,
         html! {
             header .bar { a .brand href="/" { (mark()) "Slowbend" } }
             main #main tabindex="-1" {
@@ -64,7 +66,8 @@ pub fn plain(reader: &Reader, sentence: &str) -> Markup {
     )
 }
 
-fn frame(reader: &Reader, title: &str, body: Markup) -> Markup {
+/// `anew`: whether the page loads itself each minute where scripts are off.
+fn frame(reader: &Reader, title: &str, anew: bool, body: Markup) -> Markup {
     let words = words(reader.viewer.locale);
     html! {
         (DOCTYPE)
@@ -76,6 +79,7 @@ fn frame(reader: &Reader, title: &str, body: Markup) -> Markup {
                 meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4f0e2";
                 meta name="theme-color" media="(prefers-color-scheme: dark)" content="#16211f";
                 title { (title) " · Slowbend" }
+                @if anew { noscript { meta http-equiv="refresh" content="60"; } }
                 link rel="stylesheet" href=(assets::path("slowbend.css"));
                 link rel="icon" href=(assets::path("icon.svg")) type="image/svg+xml";
                 link rel="manifest" href=(assets::path("manifest.webmanifest"));
@@ -111,6 +115,7 @@ fn bar(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
     html! {
         header .bar {
             a .brand href="/" { (mark()) "Slowbend" }
+            button #sound type="button" hidden data-on=(words.sound_on) { (words.sound) }
             nav aria-label=(words.pages) {
                 @for (page, label) in cook.into_iter().flat_map(pages) { (nav_link(sheet, page, label)) }
                 (nav_link(sheet, Page::Settings, words.settings))
@@ -147,9 +152,8 @@ fn due(sheet: &Sheet<'_>, alarms: &AlarmList) -> Markup {
     html! {
         @for alarm in alarms.alarms.iter().filter(elsewhere) {
             section .alarm data-urgency=(urgency(alarm.urgency)) {
-                h2 { (alarm.title) }
+                h2 { a href=(alarm.cook.map_or(Page::Start, Page::Now).path()) { (alarm.title) } }
                 @for line in alarm.body.lines() { p { (line) } }
-                @if let Some(cook) = alarm.cook { p { a href=(Page::Now(cook).path()) { (sheet.words.show) } } }
             }
         }
     }
@@ -166,8 +170,7 @@ const fn urgency(urgency: Urgency) -> &'static str {
 fn foot(words: &HubWords) -> Markup {
     html! {
         footer .foot {
-            p #sound-line { (words.rings_while_open) }
-            button #sound type="button" hidden data-on=(words.sound_on) { (words.sound) }
+            p { (words.rings_while_open) }
             noscript { p { (words.no_script) } }
             p #away hidden { (words.away) }
         }

@@ -157,7 +157,7 @@ pub async fn render(
     beside: Beside,
 ) -> Result<Markup, Trouble> {
     let reader = reader.clone();
-    let demo = crate::demo::kept(&home.data).map(|kept| kept.cook);
+    let demo = crate::demo::kept(&home.data);
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
         let viewer = &reader.viewer;

@@ -2,6 +2,7 @@
 
 use super::{Beside, Page};
 use crate::{
+    demo::Kept,
     once,
     viewer::Reader,
     words::{HubWords, words},
@@ -23,17 +24,17 @@ pub struct Sheet<'a> {
     pub beside: &'a Beside,
     /// When it is.
     pub now: i64,
-    demo: Option<CookId>,
+    demo: Option<Kept>,
 }
 
 impl<'a> Sheet<'a> {
-    /// A sheet for `page`; `demo` is the cook that was invented, if one was started.
+    /// A sheet for `page`; `demo` tells what was invented.
     pub fn new(
         reader: &'a Reader,
         page: Page,
         beside: &'a Beside,
         now: i64,
-        demo: Option<CookId>,
+        demo: Option<Kept>,
     ) -> Self {
         Self {
             reader,
@@ -46,9 +47,9 @@ impl<'a> Sheet<'a> {
         }
     }
 
-    /// Whether `cook` is the demo.
+    /// Whether `cook` was invented.
     pub fn is_demo(&self, cook: CookId) -> bool {
-        self.demo == Some(cook)
+        self.demo.as_ref().is_some_and(|demo| demo.invented(cook))
     }
 
     /// A form to `action`, with what makes it safe to send twice. `id` is unique on the page: a form that was not taken

@@ -60,8 +60,36 @@ async fn started_again_it_is_the_same_cook_and_its_probes_go_on() {
     let more = home.ask_here(|door, moment| crate::demo::go_on(door, folder.path(), moment));
     assert_eq!(more, Ok(true));
     let page = get(&home, first.split('?').next().unwrap()).await.body;
-    assert!(
-        page.contains("The drum") && page.contains("The kettle"),
-        "{page}"
-    );
+    assert!(page.contains("Drum") && page.contains("Kettle"), "{page}");
+}
+
+#[tokio::test]
+async fn after_its_end_it_can_be_watched_again_and_both_are_called_invented() {
+    let (_folder, home) = home();
+    let first = post(&home, "/demo", &[("token", &token())])
+        .await
+        .to
+        .unwrap();
+    let first = first.split('?').next().unwrap();
+    let cook = first.trim_start_matches("/cook/");
+    let end = format!(r#"0|{{"act":"finish_cook","cook":"{cook}"}}"#);
+    let ended = post(
+        &home,
+        "/act",
+        &[("token", &token()), ("back", first), ("act", &end)],
+    )
+    .await;
+    assert_eq!(ended.status, StatusCode::SEE_OTHER, "{}", ended.body);
+    let again = post(&home, "/demo", &[("token", &token())]).await;
+    assert_eq!(again.status, StatusCode::SEE_OTHER, "{}", again.body);
+    let second = again.to.unwrap();
+    let second = second.split('?').next().unwrap();
+    assert_ne!(first, second);
+    for path in [first, second] {
+        assert!(
+            get(&home, path).await.body.contains("class=\"invented\""),
+            "{path}"
+        );
+    }
+    assert!(get(&home, "/").await.body.contains("(demo, invented)"));
 }
