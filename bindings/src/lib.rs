@@ -5,6 +5,7 @@
 
 #[cfg(feature = "echo")]
 mod echo;
+mod screens;
 mod slowbend;
 
 #[cfg(feature = "echo")]

@@ -125,7 +125,7 @@ class Night:
         for path, value in told["shows"].items():
             found = find(screen, path)
             if not holds(found, value):
-                raise Wrong(f"{path} should be {value}, but is {found}, on {json.dumps(screen, indent=1)}")
+                raise Wrong(f"{path} should be {value}, but is {found}, on {json.dumps(screen, indent=1, ensure_ascii=False)}")
 
     def look(self, by, see, of=None):
         device, now = self.device(by), self.now

@@ -1,13 +1,16 @@
 //! For tests only (feature `echo`): each record from JSON, and back to JSON after it was in the hands of the foreign
 //! language. Law: the bytes that come back are those that Rust writes of the same value when it crosses no border.
 //!
-//! `KIND_from_json` makes the foreign record, `KIND_json` takes it back, `KIND_canon` is Rust alone.
+//! `KIND_from_json` makes the foreign record, `KIND_json` takes it back, `KIND_canon` is Rust alone. Of a screen, Rust
+//! alone is [`screen_text`](screens::screen_text).
 
 mod acts;
 mod open;
+mod screens;
 
 pub use acts::*;
 pub use open::*;
+pub use screens::*;
 
 use slowbend_core::error::Trouble;
 

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", uniffi(name = "ReadingUnit"))]
 pub enum Unit {
     /// Degrees Fahrenheit.
     Fahrenheit,

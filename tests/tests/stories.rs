@@ -1,0 +1,29 @@
+//! Every story file, lived through the core's own door. A new file is named here, and the last test sees to it.
+
+use slowbend_tests::stories;
+
+macro_rules! stories {
+    ($($name:ident,)*) => {
+        $(#[test]
+        fn $name() {
+            stories::live(stringify!($name)).unwrap_or_else(|wrong| panic!("{wrong}"));
+        })*
+
+        #[test]
+        fn every_story_file_is_lived() {
+            assert_eq!(stories::names(), [$(stringify!($name)),*]);
+        }
+    };
+}
+
+stories! {
+    dead_probe_rings,
+    overruled_between_two_phones,
+    posted_twice,
+    refused_and_told,
+    rub_not_yet,
+    rub_to_table,
+    spanish_viewer,
+    turkey_three_spots,
+    undo_and_restore,
+}
