@@ -101,6 +101,7 @@ pub fn lunch(door: &mut Slowbend, now: &Moment) -> Lunch {
         }),
         people: Some(14),
         meats: vec![slab],
+        demo: false,
     };
     let made = act(door, &start, now).made;
     let cook = made.iter().find_map(|made| match made {
