@@ -1,5 +1,7 @@
 //! Three devices record, take back and meet in any order: what they know in the end depends on the entries alone.
 
+#![allow(clippy::unwrap_used, reason = "helpers of tests")]
+
 use proptest::prelude::*;
 use slowbend_core::{
     acts::Act,
