@@ -57,24 +57,37 @@ impl Store {
     /// For each log and device: its greatest number and the stamp of that entry. Steps through the index, so it costs
     /// by device and not by entry.
     pub fn heads(&self) -> Result<Vec<(LogId, DeviceId, i64, Stamp)>> {
-        let mut next = self.conn.prepare_cached(
-            "SELECT log, device FROM entries WHERE (log, device) > (?, ?) ORDER BY log, device LIMIT 1",
-        )?;
         let mut last = self.conn.prepare_cached(
             "SELECT n, stamp FROM entries WHERE log = ? AND device = ? ORDER BY n DESC LIMIT 1",
         )?;
-        let (mut at, mut heads) = (([0u8; 16], [0u8; 16]), Vec::new());
-        while let Some(found) = next
-            .query_row(params![at.0, at.1], |row| Ok((row.get(0)?, row.get(1)?)))
-            .optional()?
-        {
-            at = found;
+        let mut heads = Vec::new();
+        let mut at = self.next_writer(&[], &[])?;
+        while let Some((log, device)) = at {
             let (n, stamp) =
-                last.query_row(params![at.0, at.1], |row| Ok((row.get(0)?, row.get(1)?)))?;
-            let (log, device) = (uuid::Uuid::from_bytes(at.0), uuid::Uuid::from_bytes(at.1));
-            heads.push((LogId(log), DeviceId(device), n, Stamp(stamp)));
+                last.query_row(params![log, device], |row| Ok((row.get(0)?, row.get(1)?)))?;
+            let (of, by) = (uuid::Uuid::from_bytes(log), uuid::Uuid::from_bytes(device));
+            heads.push((LogId(of), DeviceId(by), n, Stamp(stamp)));
+            at = self.next_writer(&log, &device)?;
         }
         Ok(heads)
+    }
+
+    /// The next log and device after these: of the same log, or the first of the next. Two steps, because the one
+    /// comparison of both columns, `(log, device) > (?, ?)`, reads every entry of the writer it starts from.
+    fn next_writer(&self, log: &[u8], device: &[u8]) -> Result<Option<([u8; 16], [u8; 16])>> {
+        let mut of_log = self.conn.prepare_cached(
+            "SELECT log, device FROM entries WHERE log = ? AND device > ? ORDER BY device LIMIT 1",
+        )?;
+        let mut of_next = self.conn.prepare_cached(
+            "SELECT log, device FROM entries WHERE log > ? ORDER BY log, device LIMIT 1",
+        )?;
+        let pair = |row: &rusqlite::Row<'_>| Ok((row.get(0)?, row.get(1)?));
+        Ok(
+            match of_log.query_row(params![log, device], pair).optional()? {
+                Some(found) => Some(found),
+                None => of_next.query_row([log], pair).optional()?,
+            },
+        )
     }
 
     /// How many entries are held, those set aside not counted.
