@@ -140,6 +140,7 @@ impl Slowbend {
             Along {
                 once,
                 lines: &lines,
+                changes_lines: drafts.iter().any(|draft| changes_line(&draft.payload)),
                 chunks,
             },
         )?;
@@ -164,14 +165,12 @@ impl Slowbend {
             let of_group: Vec<Entry> = of_group.map(|(_, entry)| entry.clone()).collect();
             self.follow(group, &of_group, seq)?;
         }
-        for id in drafts
+        let changed = drafts
             .iter()
             .filter(|draft| changes_line(&draft.payload))
-            .filter_map(|draft| draft.cook)
-        {
-            self.refresh_line(id)?;
-        }
-        Ok(())
+            .filter_map(|draft| draft.cook);
+        let changed: BTreeSet<CookId> = changed.collect();
+        self.refresh_lines(&Vec::from_iter(changed))
     }
 
     /// Loads what an act speaks of, where it belongs to a past cook.

@@ -3,10 +3,10 @@
 use super::Slowbend;
 use crate::{
     error::Trouble,
-    ids::{DeviceId, LogId},
+    ids::{CookId, DeviceId, LogId},
     log::{Body, CrewJoined, Draft, Entry, EntryKey, Payload, Stamp},
     moment::Moment,
-    store::{Absorbed, Group},
+    store::Absorbed,
 };
 use serde::{Deserialize, Serialize};
 use std::{collections::BTreeMap, io::Write};
@@ -44,10 +44,9 @@ impl Slowbend {
         self.next_n = self.store()?.next_n()?;
         for group in &told.touched {
             self.load((*group).into())?;
-            if let Group::Cook(id) = (*group).into() {
-                self.refresh_line(id)?;
-            }
         }
+        let cooks: Vec<CookId> = told.touched.iter().copied().flatten().collect();
+        self.refresh_lines(&cooks)?;
         if told.forked > 0 {
             let entries = self.store()?.forks()?;
             self.warnings

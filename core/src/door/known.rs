@@ -161,13 +161,21 @@ impl Slowbend {
         Ok(self.store()?.put_all_lines(&lines)?)
     }
 
-    /// Brings the list of cooks in line with a cook that changed.
-    pub(super) fn refresh_line(&mut self, id: CookId) -> Result<(), Trouble> {
-        match self.cooks.get(&id).map(line_of) {
-            Some(line) => self.store()?.put_lines(&[line])?,
-            None => self.store()?.drop_line(id)?,
+    /// Brings the list of cooks in line with cooks that changed.
+    pub(super) fn refresh_lines(&mut self, ids: &[CookId]) -> Result<(), Trouble> {
+        if ids.is_empty() {
+            return Ok(());
         }
-        Ok(())
+        let lines: Vec<CookLine> = ids
+            .iter()
+            .filter_map(|id| self.cooks.get(id).map(line_of))
+            .collect();
+        let dropped: Vec<CookId> = ids
+            .iter()
+            .filter(|id| !self.cooks.contains_key(id))
+            .copied()
+            .collect();
+        Ok(self.store()?.settle_lines(&lines, &dropped)?)
     }
 
     /// Loads a cook if it is not; answers whether there is one of that id.

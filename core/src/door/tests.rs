@@ -1,5 +1,8 @@
 //! The one door, opened and shut.
 
+mod cached;
+mod lines;
+
 use super::*;
 use crate::{
     acts::{Act, NewMeat},

@@ -9,7 +9,7 @@ use crate::{
     ids::{CookId, DeviceId, LogId},
     log::{Body, Entry, EntryKey, Meaning, Payload, Stamp},
 };
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
+use rusqlite::{Connection, OptionalExtension, Statement, TransactionBehavior, params};
 use std::collections::BTreeSet;
 
 /// What came of absorbing.
@@ -35,11 +35,16 @@ impl Store {
         let tx = rusqlite::Transaction::new_unchecked(&self.conn, TransactionBehavior::Immediate)?;
         let mut told = Absorbed::default();
         let mut erased_any = any_erased(&tx)?;
+        let mut insert = tx.prepare_cached(append::INSERT)?;
         for entry in entries {
-            take(&tx, entry, &mut erased_any, &mut told)?;
+            take(&tx, &mut insert, entry, &mut erased_any, &mut told)?;
         }
+        drop(insert);
         for group in &told.touched {
             super::cache::forget(&tx, (*group).into())?;
+        }
+        if told.touched.iter().any(Option::is_some) {
+            super::cache::lines_are_wrong(&tx)?;
         }
         tx.commit()?;
         Ok(told)
@@ -64,6 +69,7 @@ fn any_erased(conn: &Connection) -> Result<bool> {
 
 fn take(
     conn: &Connection,
+    insert: &mut Statement<'_>,
     entry: &Entry,
     erased_any: &mut bool,
     told: &mut Absorbed,
@@ -87,7 +93,7 @@ fn take(
     } else {
         cook
     };
-    if append::insert(conn, entry, cook)? == 0 {
+    if append::insert_with(insert, entry, cook)? == 0 {
         return meet(conn, entry, cook, told);
     }
     told.fresh += 1;

@@ -5,7 +5,7 @@ use crate::{
     ids::CookId,
     log::{Body, Draft, Entry, EntryKey, Payload, Stamp},
 };
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
+use rusqlite::{Connection, OptionalExtension, Statement, TransactionBehavior, params};
 
 /// Entries that were just recorded, with the arrival number of the last.
 #[derive(Clone, Debug)]
@@ -21,8 +21,10 @@ pub struct Recorded {
 pub struct Along<'a> {
     /// The token of the act and its answer.
     pub once: Option<(&'a str, i64, String)>,
-    /// Lines of the list of cooks that change.
+    /// Lines of the list of cooks that are new.
     pub lines: &'a [CookLine],
+    /// Whether other lines change by it, which [`Store::settle_lines`] has to follow.
+    pub changes_lines: bool,
     /// Sealed readings that the entries announce.
     pub chunks: &'a [super::readings::ChunkRow],
 }
@@ -79,6 +81,9 @@ impl Store {
                 .execute(params![token, at, outcome])?;
         }
         super::cache::put_lines(&tx, along.lines)?;
+        if along.changes_lines {
+            super::cache::lines_are_wrong(&tx)?;
+        }
         super::readings::put_chunks(&tx, along.chunks)?;
         tx.commit()?;
         Ok(recorded)
@@ -93,9 +98,22 @@ impl Store {
     }
 }
 
+/// What [`insert_with`] wants prepared.
+pub(super) const INSERT: &str =
+    "INSERT OR IGNORE INTO entries (log, device, n, stamp, cook, raw) VALUES (?, ?, ?, ?, ?, ?)";
+
 /// Inserts one entry.
 pub(super) fn insert(
     conn: &Connection,
+    entry: &Entry,
+    cook: Option<CookId>,
+) -> rusqlite::Result<usize> {
+    insert_with(&mut *conn.prepare_cached(INSERT)?, entry, cook)
+}
+
+/// Inserts one of many entries.
+pub(super) fn insert_with(
+    statement: &mut Statement<'_>,
     entry: &Entry,
     cook: Option<CookId>,
 ) -> rusqlite::Result<usize> {
@@ -103,15 +121,14 @@ pub(super) fn insert(
         Body::Raw(raw) => Some(raw),
         Body::Erased => None,
     };
-    conn.prepare_cached("INSERT OR IGNORE INTO entries (log, device, n, stamp, cook, raw) VALUES (?, ?, ?, ?, ?, ?)")?
-        .execute(params![
-            bytes(entry.key.log.0),
-            bytes(entry.key.device.0),
-            entry.key.n,
-            entry.stamp.0,
-            cook.map(|cook| bytes(cook.0)),
-            raw
-        ])
+    statement.execute(params![
+        bytes(entry.key.log.0),
+        bytes(entry.key.device.0),
+        entry.key.n,
+        entry.stamp.0,
+        cook.map(|cook| bytes(cook.0)),
+        raw
+    ])
 }
 
 /// Drops the bytes of entries, those that are here and those that will come.

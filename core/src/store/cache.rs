@@ -93,16 +93,17 @@ impl Store {
         Ok(tx.commit()?)
     }
 
-    /// Puts or replaces lines of the list of cooks.
-    pub fn put_lines(&self, lines: &[CookLine]) -> Result<()> {
-        Ok(put_lines(&self.conn, lines)?)
-    }
-
-    /// Drops a line of the list of cooks: its beginning was taken back.
-    pub fn drop_line(&self, cook: CookId) -> Result<()> {
-        self.conn
-            .execute("DELETE FROM cooks WHERE cook = ?", [bytes(cook.0)])?;
-        Ok(())
+    /// Puts or replaces `lines`, drops those of cooks whose beginning was taken back, and says that the list is right
+    /// again, all at once: until then an open makes it anew ([`lines_are_wrong`]).
+    pub fn settle_lines(&self, lines: &[CookLine], dropped: &[CookId]) -> Result<()> {
+        let tx = self.conn.unchecked_transaction()?;
+        for cook in dropped {
+            tx.prepare_cached("DELETE FROM cooks WHERE cook = ?")?
+                .execute([bytes(cook.0)])?;
+        }
+        put_lines(&tx, lines)?;
+        super::open::set_meta(&tx, "lines", &FOLD_VERSION.to_string())?;
+        Ok(tx.commit()?)
     }
 
     /// The cooks under way.
@@ -135,6 +136,14 @@ fn line(row: &rusqlite::Row<'_>) -> rusqlite::Result<CookLine> {
         finished: row.get(3)?,
         demo: row.get(4)?,
     })
+}
+
+/// Says, in the transaction that makes it so, that the list of cooks does not tell the entries' story: were the process
+/// killed before [`Store::settle_lines`], a cook would be missing from it, and with the cook its alarms.
+pub(super) fn lines_are_wrong(conn: &Connection) -> rusqlite::Result<()> {
+    conn.prepare_cached("DELETE FROM meta WHERE name = 'lines'")?
+        .execute([])?;
+    Ok(())
 }
 
 /// Puts or replaces lines of the list of cooks.
