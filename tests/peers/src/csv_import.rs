@@ -5,8 +5,13 @@
 //! and temperatures, checks them, encodes and names chunks, and writes them to a file, fsynced. The invented rows are
 //! local times without an offset, one a second, over a clock change, with one temperature in tenths of °F.
 //!
-//! Peak memory is the process's high-water mark (`VmHWM`), reset before the run; none where Linux does not give it.
+//! Peak memory is the high-water mark (`VmHWM`) of a process that makes one import and nothing else, all that it holds
+//! counted. Where Linux does not give it, it is said to be not measured.
 
+use crate::{
+    harness::{Reach, Result, Row, in_turns, time},
+    place,
+};
 use slowbend_core::readings::{
     Answers, Encoded, Guess, ImportPlan, Report, SeriesId, Sink, guess, import,
 };
@@ -14,7 +19,8 @@ use std::{
     fs::{self, File},
     io::{self, BufWriter, Read, Write},
     path::Path,
-    time::Instant,
+    process::Command,
+    time::{Duration, Instant},
 };
 
 /// Readings in the file.
@@ -23,48 +29,71 @@ pub const READINGS: u64 = 1_000_000;
 pub const LEAST_SPEED: f64 = 0.5;
 /// See [`LEAST_SPEED`].
 pub const MOST_MEMORY: u64 = 64 << 20;
-/// Each side runs this often, in turns; the fastest counts.
-const TURNS: usize = 5;
+const TURNS: usize = 7;
 
-/// Seconds of ours, seconds of the peer, and our peak memory in bytes.
-pub fn measure() -> io::Result<(f64, f64, Option<u64>)> {
-    let folder = tempfile::tempdir()?;
+/// The rows of the table.
+pub fn rows() -> Result<Vec<Row>> {
+    let folder = place::folder()?;
     let file = folder.path().join("readings.csv");
     write_file(&file)?;
-    let mut peak = None;
-    let (mut ours, mut peer) = (f64::MAX, f64::MAX);
-    for _ in 0..TURNS {
-        reset_peak();
-        ours = ours.min(seconds(|| run_ours(&file, &folder.path().join("ours")))?);
-        peak = peak.max(peak_bytes());
-        peer = peer.min(seconds(|| run_peer(&file, &folder.path().join("peer")))?);
-    }
-    Ok((ours, peer, peak))
-}
-
-/// One line for a person: name, ours, peer, ratio, ok or short.
-pub fn line() -> io::Result<String> {
-    let (ours, peer, peak) = measure()?;
-    let speed = peer / ours;
-    let small = peak.is_none_or(|bytes| bytes < MOST_MEMORY);
-    let verdict = if speed >= LEAST_SPEED && small {
-        "ok"
-    } else {
-        "short"
+    let (to_ours, to_peer) = (folder.path().join("ours"), folder.path().join("peer"));
+    let pair = in_turns(
+        TURNS,
+        || timed(|| run_ours(&file, &to_ours)),
+        || timed(|| run_peer(&file, &to_peer)),
+    )?;
+    let speed = Row {
+        ratio: Some(1.0 / pair.ratio()),
+        reach: Reach::AtLeast(LEAST_SPEED),
+        ..Row::told(
+            &format!("csv, {READINGS} readings, share of speed"),
+            time(pair.ours),
+            time(pair.peer),
+        )
     };
-    let memory = peak.map_or("memory not measured".into(), |bytes| {
-        format!("peak {:.1} MB", bytes as f64 / 1e6)
-    });
-    Ok(format!(
-        "csv import, {READINGS} readings: ours {ours:.3} s, csv crate and fsynced write {peer:.3} s, \
-         speed {speed:.2} of the peer's (reach {LEAST_SPEED}), {memory} (most 64 MiB): {verdict}"
-    ))
+    Ok(vec![speed, memory(peak_of_its_own(&file, &to_ours)?)])
 }
 
-fn seconds(run: impl FnOnce() -> io::Result<()>) -> io::Result<f64> {
+/// Imports in a process that does nothing else, which answers with its peak.
+fn peak_of_its_own(file: &Path, to: &Path) -> Result<Option<u64>> {
+    let mut program = Command::new(std::env::current_exe()?);
+    let run = program.arg("--import").args([file, to]).output()?;
+    if !run.status.success() {
+        return Err(String::from_utf8_lossy(&run.stderr).into());
+    }
+    Ok(String::from_utf8(run.stdout)?.trim().parse().ok())
+}
+
+/// Imports one file and prints the peak of this process in bytes; nothing where Linux does not give it.
+pub fn only(file: &Path, to: &Path) -> Result<()> {
+    run_ours(file, to)?;
+    println!(
+        "{}",
+        peak_bytes().map_or(String::new(), |bytes| bytes.to_string())
+    );
+    Ok(())
+}
+
+fn memory(peak: Option<u64>) -> Row {
+    let limit = format!("limit {:.1} MB", MOST_MEMORY as f64 / 1e6);
+    match peak {
+        Some(bytes) => Row {
+            ratio: Some(bytes as f64 / MOST_MEMORY as f64),
+            reach: Reach::AtMost(1.0),
+            ..Row::told(
+                "csv, peak memory",
+                format!("{:.1} MB", bytes as f64 / 1e6),
+                limit,
+            )
+        },
+        None => Row::told("csv, peak memory", "not measured here", limit),
+    }
+}
+
+fn timed(run: impl FnOnce() -> io::Result<()>) -> Result<Duration> {
     let start = Instant::now();
     run()?;
-    Ok(start.elapsed().as_secs_f64())
+    Ok(start.elapsed())
 }
 
 struct ToFile(BufWriter<File>);
@@ -142,10 +171,6 @@ fn written(wall: i64) -> String {
         second / 60 % 60,
         second % 60
     )
-}
-
-fn reset_peak() {
-    let _not_on_this_platform = fs::write("/proc/self/clear_refs", "5");
 }
 
 fn peak_bytes() -> Option<u64> {
