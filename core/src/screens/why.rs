@@ -84,6 +84,8 @@ impl Glance<'_> {
 
     fn why_pit(&self, pit: PitId) -> String {
         let line = self.pit_line_of(pit);
-        format!("{} {}", line.state, line.detail).trim().to_owned()
+        let parts = [line.state, line.detail];
+        let said: Vec<String> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+        said.join(" · ")
     }
 }
