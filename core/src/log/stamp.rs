@@ -17,17 +17,19 @@ pub struct Stamp(pub i64);
 uniffi::custom_type!(Stamp, i64, { lower: |stamp| stamp.0, try_lift: |ms| Ok(Stamp(ms)) });
 
 const COUNTER_BITS: u32 = 16;
+/// No wall clock lifts a stamp above this, about the year 3084, so that a clock past all use leaves room as well.
+const WALL_MAX: i64 = 1 << (61 - COUNTER_BITS);
 
 impl Stamp {
-    /// The greatest stamp that is taken from another device, so that there is always room for more after it:
-    /// half of what 63 bits hold, about the year 4200.
+    /// The greatest stamp that is written or taken from another device, about the year 4200. Who has seen it writes it
+    /// again: entries of one stamp are in order by device and n, and none is refused by the others.
     pub const MAX: Self = Self(1 << 62);
 
     /// The stamp of an entry written when the wall says `utc_ms`, after all that `self` had seen.
     #[must_use]
     pub fn tick(self, utc_ms: i64) -> Self {
-        let wall = utc_ms.clamp(0, Self::MAX.0 >> COUNTER_BITS) << COUNTER_BITS;
-        Self(wall.max(self.0 + 1))
+        let wall = utc_ms.clamp(0, WALL_MAX) << COUNTER_BITS;
+        Self(wall.max(self.0.saturating_add(1))).min(Self::MAX)
     }
 
     /// What was seen, once `other` has been seen too.
@@ -61,6 +63,13 @@ mod tests {
             .tick(1_795_000_000_001);
         assert!(ours > far);
         assert_eq!(ours.wall_ms(), 4_070_908_800_000);
+    }
+
+    #[test]
+    fn whatever_clock_or_stranger_lifts_it_the_next_stamp_is_taken_by_others() {
+        let absurd_clock = Stamp::default().tick(i64::MAX);
+        assert!(absurd_clock.tick(i64::MAX).is_sound());
+        assert!(Stamp::MAX.is_sound() && Stamp::MAX.tick(i64::MAX).is_sound());
     }
 
     proptest! {
