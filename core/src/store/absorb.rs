@@ -2,7 +2,7 @@
 //!
 //! Law: what is held after absorbing depends on the set of entries that came, not on their coming. Where two came under
 //! one name (a device that was copied), the one with the greater (stamp, bytes) counts and the other is kept aside; an
-//! erased one outranks both.
+//! erased one outranks both. What an entry erases is erased even where the entry itself is kept aside.
 
 use super::{Result, Store, append};
 use crate::{
@@ -11,6 +11,9 @@ use crate::{
 };
 use rusqlite::{Connection, OptionalExtension, Statement, TransactionBehavior, params};
 use std::collections::BTreeSet;
+
+/// The greatest number of an entry that is taken, so that a device that is told of its own numbers can count on.
+const N_MAX: i64 = 1 << 48;
 
 /// What came of absorbing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -94,10 +97,11 @@ fn take(
         cook
     };
     if append::insert_with(insert, entry, cook)? == 0 {
-        return meet(conn, entry, cook, told);
+        meet(conn, entry, cook, told)?;
+    } else {
+        told.fresh += 1;
+        told.touched.insert(cook);
     }
-    told.fresh += 1;
-    told.touched.insert(cook);
     *erased_any |= !erases.is_empty();
     for target in &erases {
         told.touched.insert(cook_of(conn, target)?);
@@ -107,7 +111,7 @@ fn take(
 
 /// What of an entry the store needs: its cook, and what it erases. None where it is no entry.
 fn check(entry: &Entry) -> Option<(Option<CookId>, Vec<EntryKey>)> {
-    if !entry.stamp.is_sound() || entry.key.n < 1 {
+    if !entry.stamp.is_sound() || !(1..=N_MAX).contains(&entry.key.n) {
         return None;
     }
     let Body::Raw(raw) = &entry.body else {
@@ -155,10 +159,14 @@ fn meet(conn: &Connection, entry: &Entry, cook: Option<CookId>, told: &mut Absor
         return Ok(());
     }
     match (&held.body, &entry.body) {
-        (Body::Erased, _) => told.repeated += 1,
+        (Body::Erased, _) => {
+            lift(conn, entry)?;
+            told.repeated += 1;
+        }
         (_, Body::Erased) => {
             told.touched.insert(cook_of(conn, &entry.key)?);
             append::erase(conn, &[entry.key])?;
+            lift(conn, entry)?;
             told.fresh += 1;
         }
         (Body::Raw(ours), Body::Raw(theirs)) => {
@@ -171,6 +179,16 @@ fn meet(conn: &Connection, entry: &Entry, cook: Option<CookId>, told: &mut Absor
             told.forked += 1;
         }
     }
+    Ok(())
+}
+
+/// Of all that came under the name of an erased entry the greatest stamp stays, whichever came first.
+fn lift(conn: &Connection, entry: &Entry) -> Result<()> {
+    let (log, device, n) = name(&entry.key);
+    conn.prepare_cached(
+        "UPDATE entries SET stamp = max(stamp, ?4) WHERE log = ?1 AND device = ?2 AND n = ?3",
+    )?
+    .execute(params![log, device, n, entry.stamp.0])?;
     Ok(())
 }
 
@@ -199,3 +217,6 @@ fn put_aside(conn: &Connection, entry: &Entry) -> Result<()> {
 fn name(key: &EntryKey) -> ([u8; 16], [u8; 16], i64) {
     (append::bytes(key.log.0), append::bytes(key.device.0), key.n)
 }
+
+#[cfg(test)]
+mod tests;
