@@ -1,6 +1,6 @@
 //! Recording what this device did: all or nothing, on disk when it returns.
 
-use super::{Result, Store, cache::CookLine};
+use super::{Result, Store, StoreTrouble, cache::CookLine};
 use crate::{
     ids::CookId,
     log::{Body, Draft, Entry, EntryKey, Payload, Stamp},
@@ -68,7 +68,9 @@ impl Store {
                 stamp: stamps[i],
                 body: Body::Raw(draft.raw()),
             };
-            insert(&tx, &entry, draft.cook)?;
+            if insert(&tx, &entry, draft.cook)? == 0 {
+                return Err(StoreTrouble::Other(format!("entry {key} is there already")));
+            }
             if let Payload::ErasedFor(erased) = &draft.payload {
                 erase(&tx, &erased.targets)?;
                 super::cache::forget(&tx, draft.cook.into())?;
