@@ -5,17 +5,19 @@ use crate::{
     cook::{
         Answer, Answered, Cook, Dish, HandReading, LastAct, Note, Pass, PitCare, Probe, Reg, Timed,
     },
-    ids::PitId,
+    ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
 };
 use std::collections::BTreeSet;
 
 /// Applies `known`, which comes after all applied before, unless it is among the `hidden`. The first that counts is the
 /// beginning of the cook: what comes before it is passed over.
-pub fn apply(cook: &mut Option<Cook>, known: &Known, hidden: &BTreeSet<EntryKey>) {
+pub fn apply(id: CookId, cook: &mut Option<Cook>, known: &Known, hidden: &BTreeSet<EntryKey>) {
     match (cook.as_mut(), &known.meaning) {
         (Some(cook), _) => apply_to(cook, known, hidden),
-        (None, Meaning::Known(Payload::CookStarted(fact))) if !hidden.contains(&known.key) => {
+        (None, Meaning::Known(Payload::CookStarted(fact)))
+            if fact.id == id && !hidden.contains(&known.key) =>
+        {
             *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
         }
         _ => {}

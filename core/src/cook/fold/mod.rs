@@ -80,12 +80,13 @@ impl Known {
     }
 }
 
-/// Folds one cook from its entries, in whatever order they come. None until its beginning is among them.
-pub fn cook(_id: CookId, entries: &mut [Known]) -> Option<Cook> {
+/// Folds one cook from its entries, in whatever order they come. None until its beginning is among them; the beginning
+/// of another cook, put in here, is none.
+pub fn cook(id: CookId, entries: &mut [Known]) -> Option<Cook> {
     let hidden = settle(entries);
     let mut cook = None;
     for known in entries.iter() {
-        apply_cook(&mut cook, known, &hidden);
+        apply_cook(id, &mut cook, known, &hidden);
     }
     let mut cook = cook?;
     cook.entries = entries.len() as i64;
@@ -131,3 +132,6 @@ fn as_void(known: &Known) -> Option<void::Void> {
         _ => None,
     }
 }
+
+#[cfg(test)]
+mod tests;

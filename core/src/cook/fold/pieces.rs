@@ -2,7 +2,6 @@
 
 use super::{By, Known};
 use crate::{
-    checks::Cut,
     cook::{Cook, Passed, Piece, Reg, Timed},
     ids::PieceId,
     log::{Part, Payload, PieceAdded},
@@ -65,10 +64,12 @@ fn join(cook: &mut Cook, ids: &[PieceId], into: &Part, by: By) {
     let Some(first) = parts.first() else { return };
     let strictest = parts
         .iter()
-        .map(|piece| (piece.cut, piece.form.value))
-        .max_by_key(minimum);
-    let (_, form) = strictest.expect("there is a first part");
-    let piece = follow(first, into, form, ids, by);
+        .max_by_key(|part| strictness(part))
+        .unwrap_or(first);
+    let piece = Piece {
+        cut: strictest.cut,
+        ..follow(first, into, strictest.form.value, ids, by)
+    };
     for id in ids {
         if let Some(part) = cook.pieces.get_mut(id) {
             part.became.push(into.piece);
@@ -77,8 +78,11 @@ fn join(cook: &mut Cook, ids: &[PieceId], into: &Part, by: By) {
     cook.pieces.entry(into.piece).or_insert(piece);
 }
 
-fn minimum(what: &(Cut, Form)) -> i64 {
-    crate::safety::minimum(what.0, what.1).temp.0
+/// The higher minimum is the stricter, and of two the one that more has to be shown for: a stuffing, poultry.
+fn strictness(part: &Piece) -> (i64, bool, bool) {
+    let form = part.form.value;
+    let minimum = crate::safety::minimum(part.cut, form).temp.0;
+    (minimum, form == Form::Stuffed, part.cut.is_poultry())
 }
 
 fn follow(first: &Piece, part: &Part, form: Form, from: &[PieceId], by: By) -> Piece {
