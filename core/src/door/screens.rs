@@ -2,6 +2,7 @@
 
 use super::Slowbend;
 use crate::{
+    cook::Known,
     error::{Refused, Trouble},
     ids::{CookId, PieceId},
     moment::Moment,
@@ -16,6 +17,15 @@ use crate::{
 const PAGE: usize = 50;
 
 impl Slowbend {
+    /// What is known, as the viewer's device knows it: sleep and the watch are looked at from there, so that one viewer
+    /// is shown the same wherever the screen is made.
+    fn seen_by(&self, viewer: &Viewer) -> Known<'_> {
+        Known {
+            device: viewer.device,
+            ..self.known()
+        }
+    }
+
     /// The first screen; `past_before` is the cursor of a page of past cooks.
     ///
     /// # Errors
@@ -34,7 +44,7 @@ impl Slowbend {
         past.truncate(PAGE);
         let past_next = past.last().filter(|_| more).map(|line| line.started);
         Ok(screens::start(
-            &self.known(),
+            &self.seen_by(viewer),
             viewer,
             &StartInput { past, past_next },
             moment,
@@ -53,7 +63,7 @@ impl Slowbend {
     ) -> Result<Pitside, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::pitside(&self.known(), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+        screens::pitside(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
     }
 
     /// One meat.
@@ -68,7 +78,7 @@ impl Slowbend {
     ) -> Result<PieceScreen, Trouble> {
         self.notice_clock(moment);
         self.want_piece(piece)?;
-        screens::piece(&self.known(), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+        screens::piece(&self.seen_by(viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
     }
 
     /// Trying one meat.
@@ -83,7 +93,7 @@ impl Slowbend {
     ) -> Result<CheckScreen, Trouble> {
         self.notice_clock(moment);
         self.want_piece(piece)?;
-        screens::check(&self.known(), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+        screens::check(&self.seen_by(viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
     }
 
     /// What happened in a cook; `before` is the cursor of a page.
@@ -100,8 +110,16 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_cook(cook)?;
         let (entries, _) = self.store()?.entries_of(Group::Cook(cook), 0)?;
-        screens::timeline(&self.known(), viewer, cook, &entries, before, PAGE, moment)
-            .ok_or_else(|| no_cook(viewer))
+        screens::timeline(
+            &self.seen_by(viewer),
+            viewer,
+            cook,
+            &entries,
+            before,
+            PAGE,
+            moment,
+        )
+        .ok_or_else(|| no_cook(viewer))
     }
 
     /// Pits, thermometers and habits.
@@ -111,7 +129,7 @@ impl Slowbend {
     pub fn settings(&mut self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
         self.notice_clock(moment);
         self.store()?;
-        Ok(screens::settings(&self.known(), viewer, moment))
+        Ok(screens::settings(&self.seen_by(viewer), viewer, moment))
     }
 }
 
