@@ -53,6 +53,7 @@ impl Slowbend {
                     Some(cook) => self.cooks.insert(id, cook),
                     None => self.cooks.remove(&id),
                 };
+                self.want_tails()?;
             }
         }
         Ok(())
@@ -127,6 +128,7 @@ impl Slowbend {
                 },
             }
         }
+        self.want_tails()?;
         let last = known.last().map(fold::Known::order).or(mark.last);
         let since_cached = mark.since_cached + known.len() as i64;
         self.marks.insert(

@@ -37,7 +37,10 @@ use crate::{
     store::{Group, Store},
 };
 use clock::ClockWatch;
-use std::{collections::BTreeMap, path::PathBuf};
+use std::{
+    collections::{BTreeMap, BTreeSet},
+    path::PathBuf,
+};
 
 /// Where to open, and as whom.
 #[derive(Clone, Debug)]
@@ -63,6 +66,8 @@ pub struct Slowbend {
     cooks: BTreeMap<CookId, Cook>,
     marks: BTreeMap<Group, Mark>,
     tails: Tails,
+    /// The series whose sealed readings are in the tails.
+    tailed: BTreeSet<(String, String)>,
     pending: readings::Pending,
     warnings: Vec<Warning>,
     clock: ClockWatch,

@@ -10,7 +10,7 @@ use crate::{
     readings::Tails,
     store::{Group, Opened, Store, mark_damaged},
 };
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A stamp further ahead of the wall than this is told as an odd clock. Common practice, no source.
 const ODD_CLOCK_MS: i64 = 24 * HOUR;
@@ -33,6 +33,7 @@ impl Slowbend {
             cooks: BTreeMap::new(),
             marks: BTreeMap::new(),
             tails: Tails::default(),
+            tailed: BTreeSet::new(),
             pending: Default::default(),
             warnings: vec![],
             clock: ClockWatch::default(),
@@ -96,6 +97,7 @@ impl Slowbend {
             self.warn(Warning::Forked { entries: forks });
         }
         self.store = Some(store);
+        self.tailed.clear();
         self.load(Group::Crew)?;
         self.load_open_cooks()?;
         self.load_tails()

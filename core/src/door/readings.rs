@@ -91,23 +91,29 @@ impl Slowbend {
         Ok(())
     }
 
-    /// Fills the tails from what is on disk: unsealed readings, and the chunks of the series that open cooks have.
+    /// Fills the tails with the unsealed readings on disk.
     pub(super) fn load_tails(&mut self) -> Result<(), Trouble> {
         for row in self.store()?.live()? {
             self.tails
                 .take(&row.source, &row.sensor, row.at, Mk(row.temp));
         }
-        let series: Vec<(String, String)> = self
-            .known()
-            .open_cooks()
-            .flat_map(|c| c.probes.keys().cloned())
+        Ok(())
+    }
+
+    /// Fills the tails from the chunks of each series that a loaded cook has, once for each.
+    pub(super) fn want_tails(&mut self) -> Result<(), Trouble> {
+        let series = self.cooks.values().flat_map(|cook| cook.probes.keys());
+        let new: Vec<_> = series
+            .filter(|series| !self.tailed.contains(*series))
+            .cloned()
             .collect();
-        for (source, sensor) in series {
+        for (source, sensor) in new {
             for row in self.store()?.last_chunks(&source, &sensor)? {
                 for reading in chunk::decode(&row.bytes).unwrap_or_default() {
                     self.tails.take(&source, &sensor, reading.at, reading.temp);
                 }
             }
+            self.tailed.insert((source, sensor));
         }
         Ok(())
     }
