@@ -64,10 +64,10 @@ impl Trio {
             )
         };
         let mut doors: Vec<Slowbend> = (0..3).map(open).collect();
-        let log = doors[0].log().unwrap();
+        let log = doors[0].log().expect("the door does as told");
         let lunch = kit::lunch(&mut doors[0], &now);
         for door in &mut doors[1..] {
-            door.join_crew(log, &now).unwrap();
+            door.join_crew(log, &now).expect("the door does as told");
         }
         let mut trio = Self {
             doors,
@@ -142,12 +142,16 @@ impl Trio {
 
     fn give(&mut self, from: usize, to: usize, backwards: bool, size: usize) {
         let held = have(&kit::entries(&mut self.doors[to]));
-        let mut sent = self.doors[from].entries_after(&held).unwrap();
+        let mut sent = self.doors[from]
+            .entries_after(&held)
+            .expect("the door does as told");
         if backwards {
             sent.reverse();
         }
         for parcel in sent.chunks(size).chain(sent.chunks(size).take(1)) {
-            self.doors[to].absorb(parcel, &self.now).unwrap();
+            self.doors[to]
+                .absorb(parcel, &self.now)
+                .expect("the door does as told");
         }
     }
 
@@ -182,15 +186,23 @@ impl Trio {
     fn told_one_by_one(&self, held: &[Entry], name: &str) -> Vec<Entry> {
         let mut door = kit::open(&self.root.path().join(name), name, &self.now);
         for entry in held {
-            door.absorb(std::slice::from_ref(entry), &self.now).unwrap();
+            door.absorb(std::slice::from_ref(entry), &self.now)
+                .expect("the door does as told");
         }
         kit::entries(&mut door)
     }
 
-    /// The alarms of a device for one and the same viewer: what it keeps folded, shown.
-    fn alarms(&mut self, who: usize) -> String {
+    /// The alarms and the first screen of the cook on a device, for one and the same viewer: what it keeps folded, shown.
+    fn shown(&mut self, who: usize) -> String {
         let viewer = kit::viewer(&mut self.doors[0]);
-        serde_json::to_string(&self.doors[who].alarms(&viewer, &self.now, 60).unwrap()).unwrap()
+        let door = &mut self.doors[who];
+        let alarms = door
+            .alarms(&viewer, &self.now, 60)
+            .expect("alarms are told");
+        let now = door
+            .pitside(&viewer, self.lunch.cook, &self.now)
+            .expect("the cook is shown");
+        serde_json::to_string(&(alarms, now)).expect("screens are JSON")
     }
 }
 
@@ -218,7 +230,7 @@ proptest! {
         turned.rotate_left(middle);
         let alone = trio.told_one_by_one(&turned, "alone");
         prop_assert_eq!(Picture::of(&alone), Picture::of(&held[0]));
-        let rings: Vec<String> = (0..3).map(|i| trio.alarms(i)).collect();
+        let rings: Vec<String> = (0..3).map(|i| trio.shown(i)).collect();
         prop_assert_eq!(&rings[0], &rings[1]);
         prop_assert_eq!(&rings[0], &rings[2]);
     }
@@ -243,14 +255,14 @@ proptest! {
         trio.mop(0, 60);
         trio.meet_all();
         let mops = |trio: &mut Trio| { let held = kit::entries(&mut trio.doors[by]); trio.clusters(&held).len() };
-        let mop = kit::entries(&mut trio.doors[0]).iter().rfind(|entry| kit::kind(entry) == "opened").unwrap().key;
+        let mop = kit::entries(&mut trio.doors[0]).iter().rfind(|entry| kit::kind(entry) == "opened").expect("the door does as told").key;
         for who in voiders {
             trio.now = trio.now.plus(SECOND);
             trio.undo(who, mop);
         }
         trio.meet_all();
         prop_assert_eq!(mops(&mut trio), 0);
-        let void = kit::entries(&mut trio.doors[by]).iter().rfind(|entry| kit::kind(entry) == "voided").unwrap().key;
+        let void = kit::entries(&mut trio.doors[by]).iter().rfind(|entry| kit::kind(entry) == "voided").expect("the door does as told").key;
         trio.now = trio.now.plus(SECOND);
         trio.undo(by, void);
         prop_assert_eq!(mops(&mut trio), 1, "one restoring undoes all of them");

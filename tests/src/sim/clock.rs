@@ -20,6 +20,7 @@ const ZONES: &[&str] = &[
 /// What a device believes about time.
 #[derive(Clone, Debug)]
 pub struct Clock {
+    name: usize,
     off_ms: i64,
     zone: &'static str,
     boot: u32,
@@ -44,9 +45,10 @@ pub enum ClockFault {
 }
 
 impl Clock {
-    /// A right clock in Chicago, on a device that booted an hour before `true_ms`.
-    pub fn right(true_ms: i64) -> Self {
+    /// A right clock in Chicago, on device `name`, which booted an hour before `true_ms`.
+    pub fn right(name: usize, true_ms: i64) -> Self {
         Self {
+            name,
             off_ms: 0,
             zone: ZONES[0],
             boot: 1,
@@ -59,7 +61,7 @@ impl Clock {
         Moment {
             utc_ms: true_ms + self.off_ms,
             zone: self.zone.into(),
-            boot_id: format!("boot-{}", self.boot),
+            boot_id: format!("device-{}-boot-{}", self.name, self.boot),
             since_boot_ms: true_ms - self.booted_ms,
         }
     }
@@ -99,7 +101,7 @@ mod tests {
 
     #[test]
     fn a_jump_moves_the_wall_and_never_the_time_since_boot() {
-        let mut clock = Clock::right(1_781_340_000_000);
+        let mut clock = Clock::right(0, 1_781_340_000_000);
         let before = clock.moment(1_781_340_060_000);
         clock.suffer(ClockFault::Year2099, 1_781_340_060_000, &mut Rng::new(1));
         let after = clock.moment(1_781_340_060_000);

@@ -15,6 +15,11 @@ use std::{
     path::{Path, PathBuf},
 };
 
+/// The probe of the world.
+pub const PROBE: &str = "drum probe";
+/// Its sensors.
+pub const SENSORS: [&str; 2] = ["grate", "meat"];
+
 /// A device.
 pub struct Device {
     /// Its place among the devices.
@@ -123,6 +128,21 @@ impl Device {
                 .take(&reading.source, &reading.sensor, reading.at, reading.temp);
         }
         Ok(())
+    }
+
+    /// The last hours of what the probes of the world said here.
+    pub fn readings_heard(&self) -> Vec<SensorReading> {
+        let of = |sensor: &'static str| {
+            self.heard
+                .of(PROBE, sensor, i64::MAX)
+                .map(move |(at, temp)| SensorReading {
+                    source: PROBE.into(),
+                    sensor: sensor.into(),
+                    at,
+                    temp,
+                })
+        };
+        SENSORS.into_iter().flat_map(of).collect()
     }
 
     /// Does what a shell does after each call: tells what sounded, asks what must ring, and lays it. Answers with the

@@ -22,6 +22,7 @@ pub mod picture;
 pub mod place;
 pub mod platform;
 pub mod rng;
+pub mod screens;
 pub mod step;
 pub mod trace;
 pub mod world;

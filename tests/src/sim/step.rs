@@ -1,7 +1,13 @@
 //! One thing that happens to one device.
 
 use super::{
-    Told, World, acts::Making, clock::ClockFault, exchange::Way, faults::Files, picture::Picture,
+    Told, World,
+    acts::Making,
+    clock::ClockFault,
+    device::{PROBE, SENSORS},
+    exchange::Way,
+    faults::Files,
+    picture::Picture,
     world::Backup,
 };
 use slowbend_core::{
@@ -95,6 +101,9 @@ impl World {
         let picture = Picture::of(&held);
         let keys: Vec<EntryKey> = held.iter().map(|entry| entry.key).collect();
         let now = self.devices[who].moment(self.true_ms).utc_ms;
+        if let (true, Some(act)) = (self.rng.chance(40), self.rng.pick(&self.offered)) {
+            return Ok(act.clone());
+        }
         Ok(Making {
             rng: &mut self.rng,
             picture: &picture,
@@ -196,10 +205,10 @@ impl World {
     fn batch(&mut self) -> Vec<SensorReading> {
         let count = self.rng.from_to(1, 60);
         let every = self.rng.from_to(1, 120) * SECOND;
-        let sensor = if self.rng.chance(80) { "grate" } else { "meat" };
+        let sensor = SENSORS[usize::from(self.rng.chance(20))];
         (0..count)
             .map(|i| SensorReading {
-                source: "drum probe".into(),
+                source: PROBE.into(),
                 sensor: sensor.into(),
                 at: self.true_ms - i * every,
                 temp: Mk::from_f(self.rng.from_to(210, 290)),

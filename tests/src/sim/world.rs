@@ -11,8 +11,11 @@ use super::{
     picture::Picture,
     place,
     rng::Rng,
+    screens,
 };
+use serde_json::Value;
 use slowbend_core::{
+    acts::Act,
     alarms::due,
     log::{Entry, EntryKey},
     moment::{HOUR, MINUTE, SECOND},
@@ -51,6 +54,8 @@ pub struct World {
     pub backups: BTreeMap<usize, Backup>,
     /// How many rings sounded.
     pub rings: usize,
+    /// The acts on the buttons of the screen that was looked at last, whoever's.
+    pub offered: Vec<Act>,
     /// How many acts were taken.
     pub taken: u32,
     trace: Trace,
@@ -64,7 +69,7 @@ impl World {
         let root = place::fresh();
         let true_ms = BEGINS + rng.from_to(0, 365) * DAY;
         let count = 1 + rng.below(3);
-        let device = |name| Device::new(root.path(), name, Clock::right(true_ms));
+        let device = |name| Device::new(root.path(), name, Clock::right(name, true_ms));
         Self {
             devices: (0..count).map(device).collect(),
             rng,
@@ -74,6 +79,7 @@ impl World {
             forked: false,
             backups: BTreeMap::new(),
             rings: 0,
+            offered: vec![],
             taken: 0,
             trace: Trace::default(),
             _root: root,
@@ -137,7 +143,73 @@ impl World {
         let device = &mut self.devices[who];
         let held = device.entries(now)?;
         law1::check(device, &held, &self.erased)?;
-        self.check_alarms(who, &Picture::of(&held))
+        let picture = Picture::of(&held);
+        self.check_alarms(who, &picture)?;
+        self.check_screen(who, &picture, &held)
+    }
+
+    /// One screen of the device, any, against a cold fold.
+    fn check_screen(&mut self, who: usize, picture: &Picture, held: &[Entry]) -> Told<()> {
+        let now = self.true_ms;
+        let all = screens::all(picture);
+        let screen = *self.rng.pick(&all).expect("there is always a first one");
+        let device = &mut self.devices[who];
+        let (viewer, moment) = (device.viewer(now)?, device.moment(now));
+        let warm = screens::warm(device, screen, &viewer, &moment, now)?;
+        self.offered.clear();
+        screens::offered(&warm, &mut self.offered);
+        let known = picture.known(&device.heard, viewer.device);
+        law3::warm_is_cold(
+            screen,
+            warm,
+            screens::cold(&known, held, screen, &viewer, &moment),
+        )
+    }
+
+    /// All processes end in good order and start again, and all devices have the readings of all.
+    fn share_readings(&mut self) -> Told<()> {
+        let now = self.true_ms;
+        let mut all = Vec::new();
+        for device in &mut self.devices {
+            device
+                .door(now)?
+                .suspend()
+                .map_err(|trouble| format!("law 1: suspending met {trouble:?}"))?;
+            device.stop();
+            device.door(now)?;
+            all.extend(device.readings_heard());
+        }
+        for device in &mut self.devices {
+            device
+                .hear(&all, now)
+                .map_err(|trouble| format!("law 1: readings met {trouble:?}"))?;
+        }
+        Ok(())
+    }
+
+    /// Every screen of every device for one viewer: all the same, byte for byte. What came under a name already taken
+    /// lies aside on some devices only, and their notices say so.
+    fn check_all_screens(&mut self, picture: &Picture) -> Told<()> {
+        let now = self.true_ms;
+        for reader in 0..self.devices.len().min(2) {
+            let viewer = self.devices[reader].viewer(now)?;
+            let moment = self.devices[reader].moment(now);
+            for screen in screens::all(picture) {
+                let shown: Vec<Value> = self
+                    .devices
+                    .iter_mut()
+                    .map(|device| screens::warm(device, screen, &viewer, &moment, now))
+                    .collect::<Told<_>>()?;
+                let shown: Vec<Value> = match self.forked {
+                    true => shown.into_iter().map(screens::without_notices).collect(),
+                    false => shown,
+                };
+                for other in &shown[1..] {
+                    law3::same(screen, &shown[0], other, "one device, and not of another")?;
+                }
+            }
+        }
+        Ok(())
     }
 
     fn check_alarms(&mut self, who: usize, picture: &Picture) -> Told<()> {
@@ -186,6 +258,8 @@ impl World {
             law3::same_entries(&held[0], entries, (0, i))?;
         }
         law3::order_is_nothing(&held[0])?;
+        self.share_readings()?;
+        self.check_all_screens(&Picture::of(&held[0]))?;
         (0..self.devices.len()).try_for_each(|who| self.check(who))?;
         let state = Picture::of(&held[0]).hash();
         self.trace.say(format!(
