@@ -387,7 +387,7 @@ fn what_no_pit_and_no_meat_can_be_is_refused_with_a_sentence() {
         Act::Sleep { until: i64::MAX },
         Act::Later {
             cook,
-            job: slowbend_core::log::Job::Wet(piece),
+            jobs: vec![slowbend_core::log::Job::Wet(piece)],
             minutes: i64::MAX,
         },
     ];
