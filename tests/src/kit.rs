@@ -100,7 +100,6 @@ pub fn lunch(door: &mut Slowbend, now: &Moment) -> Lunch {
             zone: "America/Chicago".into(),
         }),
         people: Some(14),
-        demo: false,
         meats: vec![slab],
         demo: false,
     };
