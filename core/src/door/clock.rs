@@ -29,6 +29,7 @@ impl ClockWatch {
 impl Slowbend {
     /// Looks at the clock; every verb does.
     pub(super) fn notice_clock(&mut self, moment: &Moment) {
+        self.utc_ms = moment.utc_ms;
         if let Some(by_ms) = self.clock.moved(moment) {
             self.warnings
                 .retain(|warning| !matches!(warning, Warning::ClockMoved { .. }));

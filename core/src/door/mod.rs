@@ -71,6 +71,8 @@ pub struct Slowbend {
     pending: readings::Pending,
     warnings: Vec<Warning>,
     clock: ClockWatch,
+    /// What the wall clock said at the last look.
+    utc_ms: i64,
 }
 
 /// How far a group's state has come.

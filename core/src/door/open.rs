@@ -37,6 +37,7 @@ impl Slowbend {
             pending: Default::default(),
             warnings: vec![],
             clock: ClockWatch::default(),
+            utc_ms: moment.utc_ms,
         };
         door.open_store(moment.utc_ms)?;
         door.notice_clock(moment);
@@ -98,6 +99,9 @@ impl Slowbend {
         }
         self.store = Some(store);
         self.tailed.clear();
+        // While the files were let go another program may have written to them: nothing folded before counts.
+        self.cooks.clear();
+        self.marks.clear();
         self.load(Group::Crew)?;
         self.load_open_cooks()?;
         self.load_tails()

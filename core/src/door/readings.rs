@@ -5,7 +5,7 @@ use crate::{
     error::{Refused, Trouble},
     log::{Draft, SeriesSaved},
     moment::{HOUR, MINUTE, Moment, SECOND},
-    readings::{Encoded, Reading, SeriesId, chunk},
+    readings::{Encoded, Reading, SeriesId, chunk, tails::TAIL_MS},
     store::{ChunkRow, TailReading},
     units::Mk,
 };
@@ -57,6 +57,8 @@ impl Slowbend {
         sound(batch, moment)?;
         for reading in batch {
             self.tails
+                .forget_after(&reading.source, &reading.sensor, self.latest());
+            self.tails
                 .take(&reading.source, &reading.sensor, reading.at, reading.temp);
             self.pending.rows.push(TailReading {
                 source: reading.source.clone(),
@@ -91,9 +93,20 @@ impl Slowbend {
         Ok(())
     }
 
+    /// The latest time that a tail may reach to: half its length ahead of the clock. What was taken by a clock that has
+    /// been put back since would else push all that is read now out of it: nothing would be seen outside its band, or
+    /// ready.
+    fn latest(&self) -> i64 {
+        self.utc_ms.saturating_add(TAIL_MS / 2)
+    }
+
     /// Fills the tails with the unsealed readings on disk.
     pub(super) fn load_tails(&mut self) -> Result<(), Trouble> {
+        let latest = self.latest();
         for row in self.store()?.live()? {
+            if row.at > latest {
+                continue;
+            }
             self.tails
                 .take(&row.source, &row.sensor, row.at, Mk(row.temp));
         }
@@ -107,9 +120,11 @@ impl Slowbend {
             .filter(|series| !self.tailed.contains(*series))
             .cloned()
             .collect();
+        let latest = self.latest();
         for (source, sensor) in new {
-            for row in self.store()?.last_chunks(&source, &sensor)? {
-                for reading in chunk::decode(&row.bytes).unwrap_or_default() {
+            for row in self.store()?.last_chunks(&source, &sensor, latest)? {
+                let readings = chunk::decode(&row.bytes).unwrap_or_default();
+                for reading in readings.into_iter().filter(|reading| reading.at <= latest) {
                     self.tails.take(&source, &sensor, reading.at, reading.temp);
                 }
             }

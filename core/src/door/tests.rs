@@ -427,3 +427,46 @@ fn a_past_cook_can_still_be_asked_for() {
         Err(Trouble::Refused { .. })
     ));
 }
+
+#[test]
+fn readings_taken_by_a_clock_that_was_put_back_do_not_hide_those_of_now() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let read = |door: &mut Slowbend, minutes: i64| {
+        let reading = SensorReading {
+            source: "box".into(),
+            sensor: "1".into(),
+            at: now(minutes).utc_ms,
+            temp: Mk::from_f(250),
+        };
+        door.readings(&[reading], &now(minutes)).unwrap();
+    };
+    let last = |door: &Slowbend| {
+        door.tails
+            .last("box", "1", now(20).utc_ms)
+            .map(|(at, _)| at)
+    };
+    let years = 70 * 365 * 24 * 60;
+    read(&mut door, 1);
+    read(&mut door, years);
+    read(&mut door, 2);
+    read(&mut door, 3);
+    assert_eq!(last(&door), Some(now(3).utc_ms));
+    door.suspend().unwrap();
+    drop(door);
+    let door = open(place.path(), "here");
+    assert_eq!(last(&door), Some(now(3).utc_ms));
+}
+
+#[test]
+fn what_another_program_finished_while_the_files_were_let_go_is_not_under_way_here() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let (cook, ..) = begun(&mut door);
+    door.suspend().unwrap();
+    let mut other = open(place.path(), "here");
+    act(&mut other, 5, Act::FinishCook { cook });
+    drop(other);
+    let rings = door.rings(&now(6), 60).unwrap().rings;
+    assert_eq!(rings, []);
+}

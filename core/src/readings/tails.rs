@@ -32,6 +32,15 @@ impl Tails {
         }
     }
 
+    /// Lets go of what a series holds later than `at`.
+    pub fn forget_after(&mut self, source: &str, sensor: &str, at: i64) {
+        if let Some(tail) = self.series.get_mut(&(source.into(), sensor.into())) {
+            while tail.last_key_value().is_some_and(|(last, _)| *last > at) {
+                tail.pop_last();
+            }
+        }
+    }
+
     /// The readings of a series that are not later than `now`, oldest first.
     pub fn of(
         &self,

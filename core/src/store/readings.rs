@@ -70,14 +70,15 @@ impl Store {
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 
-    /// The chunks of a series that reach into the last six hours before its newest, and no more than 64.
-    pub fn last_chunks(&self, source: &str, sensor: &str) -> Result<Vec<ChunkRow>> {
+    /// The chunks of a series that reach into the last six hours before its newest up to `latest`, and no more than 64.
+    pub fn last_chunks(&self, source: &str, sensor: &str, latest: i64) -> Result<Vec<ChunkRow>> {
         let mut statement = self.conn.prepare_cached(
             "SELECT hash, source, sensor, first, last, count, bytes FROM chunks WHERE source = ?1 AND sensor = ?2 \
-             AND last >= (SELECT max(last) FROM chunks WHERE source = ?1 AND sensor = ?2) - ?3 \
+             AND first <= ?4 AND last >= \
+             (SELECT max(min(last, ?4)) FROM chunks WHERE source = ?1 AND sensor = ?2 AND first <= ?4) - ?3 \
              ORDER BY last DESC, hash LIMIT 64",
         )?;
-        let rows = statement.query_map(params![source, sensor, TAIL_MS], |row| {
+        let rows = statement.query_map(params![source, sensor, TAIL_MS, latest], |row| {
             Ok(ChunkRow {
                 hash: row.get(0)?,
                 source: row.get(1)?,
