@@ -2,13 +2,15 @@
 //! somebody would otherwise reach for. Rows to be read.
 //!
 //! Each of the 20,000 entries is one edit: a map of its name, order and head as scalars and its body as text, appended
-//! to a list in a transaction of its own. Told are the times to make all edits in memory, and to load the saved document
-//! and read every entry's body out of it again; and its saved size, beside the bytes of our entries alone. Ours, in the
-//! same rows, are [`Store::append`]'s entries absorbed one by one in memory terms: the cold fold of `fold` reads them.
+//! to a list in a transaction of its own. Told are the time to make all edits in memory, the time to load the saved
+//! document and read every entry's body out of it again, and the saved size. Ours: the time to absorb the entries into a
+//! database, durably, the time to read them back from it and fold them to state, and the size of its file, indices and
+//! all.
 
 use crate::{
+    fold,
     harness::{Result, Row, alone, time},
-    invent,
+    invent, place,
 };
 use automerge::{AutoCommit, ObjType, ROOT, ReadDoc, transaction::Transactable};
 use loro::{ExportMode, LoroDoc, LoroMap};
@@ -17,31 +19,35 @@ use std::time::{Duration, Instant};
 
 /// The rows of the table.
 pub fn rows() -> Result<Vec<Row>> {
-    let entries = invent::log(crate::fold::COOKS, crate::fold::EACH).entries;
+    let entries = invent::log(fold::COOKS, fold::EACH).entries;
     let edits: Vec<Edit> = entries.iter().map(edit).collect::<Result<_>>()?;
-    let raw: usize = entries.iter().map(|entry| raw(entry).len()).sum();
-    let (of_automerge, of_loro) = (automerge(&edits)?, loro(&edits)?);
+    let ours = words("absorb", ours(&entries)?);
+    let row = |name: &str, told: Told| {
+        let name = format!("{name}, the same {} edits", edits.len());
+        Row::told(&name, &*ours, words("edit", told))
+    };
     Ok(vec![
-        row("automerge", edits.len(), raw, of_automerge),
-        row("loro", edits.len(), raw, of_loro),
+        row("automerge", automerge(&edits)?),
+        row("loro", loro(&edits)?),
     ])
 }
 
 /// Time to make the edits, time to load and read them, bytes when saved.
 type Told = (Duration, Duration, usize);
 
-fn row(name: &str, edits: usize, raw: usize, (made, loaded, size): Told) -> Row {
-    let peer = format!(
-        "edit {}, load {}, {:.1} MB",
-        time(made),
-        time(loaded),
-        size as f64 / 1e6
-    );
-    Row::told(
-        &format!("{name}, the same {edits} edits"),
-        format!("{:.1} MB raw", raw as f64 / 1e6),
-        peer,
-    )
+fn words(make: &str, (made, loaded, size): Told) -> String {
+    let (made, loaded, size) = (time(made), time(loaded), size as f64 / 1e6);
+    format!("{make} {made}, load {loaded}, {size:.1} MB")
+}
+
+fn ours(entries: &[Entry]) -> Result<Told> {
+    let folder = place::folder()?;
+    let start = Instant::now();
+    let store = fold::filled(folder.path(), entries)?;
+    let made = start.elapsed();
+    let loaded = alone(3, || fold::ours(&store, entries.len()))?;
+    let size = std::fs::metadata(store.path())?.len();
+    Ok((made, loaded, size as usize))
 }
 
 /// One entry as named scalars.

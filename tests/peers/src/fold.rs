@@ -3,16 +3,18 @@
 //! Ours: each of the 50 cooks and the crew is read from the store, sorted, its voids settled, and folded to state, as
 //! when the database was written by another version of the fold. The peer reads the same columns of the same rows of
 //! the same file in one scan, and parses each entry with serde_json to a `Value`; it sorts, settles and folds nothing,
-//! so it does less than any reader of JSON entries has to.
+//! so it does less than any reader of JSON entries has to. Told beside it: opening through the door once all caches are
+//! dropped, as after an update that folds otherwise.
 
 use crate::{
-    harness::{Pair, Result, Row, in_turns},
+    harness::{Pair, Result, Row, alone, in_turns, time},
     invent, place,
 };
 use rusqlite::Connection;
 use slowbend_core::{
     cook::{Cook, Crew, fold},
     ids::Names,
+    moment::Moment,
     store::{Group, Store},
 };
 use std::{
@@ -39,18 +41,38 @@ pub fn rows() -> Result<Vec<Row>> {
         || ours(&store, entries.len()),
         || scan(&peer, entries.len()),
     )?;
+    drop((peer, store));
     let name = format!("cold fold, {} entries", entries.len());
-    Ok(vec![Row::of(&name, pair, MOST)])
+    let opened = alone(TURNS, || cold_open(folder.path()))?;
+    Ok(vec![
+        Row::of(&name, pair, MOST),
+        Row::told("cold open, all caches dropped", time(opened), "-"),
+    ])
 }
 
-fn filled(folder: &Path, entries: &[slowbend_core::log::Entry]) -> Result<Store> {
+/// Opening as after an update that folds otherwise: every cook is folded once for its line in the list.
+fn cold_open(folder: &Path) -> Result<Duration> {
+    let conn = Connection::open(folder.join("slowbend.db"))?;
+    conn.execute_batch("DELETE FROM cache; DELETE FROM meta WHERE name = 'lines'")?;
+    drop(conn);
+    let moment = Moment::at(invent::FIRST, "America/Chicago");
+    let start = Instant::now();
+    let door = crate::door::open(folder, &moment)?;
+    let took = start.elapsed();
+    drop(door);
+    Ok(took)
+}
+
+/// A new store in `folder` that holds the entries, all of them in the database file.
+pub fn filled(folder: &Path, entries: &[slowbend_core::log::Entry]) -> Result<Store> {
     let opened = Store::open(folder, "bench", &mut Names::new([1; 32]), invent::FIRST)?;
     opened.store.absorb(entries)?;
     opened.store.checkpoint()?;
     Ok(opened.store)
 }
 
-fn ours(store: &Store, expected: usize) -> Result<Duration> {
+/// Reads every group of so many entries and folds it.
+pub fn ours(store: &Store, expected: usize) -> Result<Duration> {
     let start = Instant::now();
     let (crew, cooks) = fold_all(store)?;
     let took = start.elapsed();

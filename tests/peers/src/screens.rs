@@ -11,7 +11,14 @@ use crate::{
     invent::{self, Invented},
     place,
 };
-use slowbend_core::{door::Slowbend, moment::Moment, words::Viewer};
+use slowbend_core::{
+    acts::Act,
+    cadence::Cadence,
+    door::Slowbend,
+    log::{Field, Stage, Subject},
+    moment::Moment,
+    words::Viewer,
+};
 use std::{
     hint::black_box,
     path::Path,
@@ -102,31 +109,93 @@ fn first_screen(
 }
 
 fn refresh() -> Result<Vec<Row>> {
-    let (folder, log) = (place::folder()?, usual_log());
-    let mut door = filled(folder.path(), &log)?;
-    let viewer = viewer(&mut door)?;
-    let mut taps = 0;
-    let mut acted = |door: &mut Slowbend| -> Result<Moment> {
-        taps += 1;
-        let moment = after(&log, taps);
-        door.act(&viewer, &mop(&log), &moment)?;
-        Ok(moment)
-    };
-    let screen = alone(TURNS, || {
-        let moment = acted(&mut door)?;
-        let start = Instant::now();
-        first_screen(&mut door, &viewer, &log, &moment)?;
-        Ok(start.elapsed())
-    })?;
-    let alarms = alone(TURNS, || {
-        let moment = acted(&mut door)?;
-        let start = Instant::now();
-        black_box(door.alarms(&viewer, &moment, 60)?);
-        Ok(start.elapsed())
-    })?;
-    let name = format!("refresh after an act, {} entries", log.entries.len());
+    let mut pit = Pit::of_usual_log()?;
+    let name = format!("refresh after an act, {} entries", pit.log.entries.len());
+    let usual = Row::within(&name, pit.refresh(Pit::screen)?, REFRESH_MOST);
+    let alarms = Row::told("alarms after an act", time(pit.refresh(Pit::alarms)?), "-");
+    pit.crowd()?;
+    let crowded = pit.refresh(Pit::screen)?;
+    let name = "refresh, four rhythms on one pit";
     Ok(vec![
-        Row::within(&name, screen, REFRESH_MOST),
-        Row::told("alarms after an act", time(alarms), "-"),
+        usual,
+        alarms,
+        Row::within(name, crowded, REFRESH_MOST),
     ])
+}
+
+/// An open door, tapped again and again.
+struct Pit {
+    _folder: tempfile::TempDir,
+    log: Invented,
+    door: Slowbend,
+    viewer: Viewer,
+    taps: i64,
+}
+
+impl Pit {
+    fn of_usual_log() -> Result<Self> {
+        let (folder, log) = (place::folder()?, usual_log());
+        let mut door = filled(folder.path(), &log)?;
+        let viewer = viewer(&mut door)?;
+        Ok(Self {
+            _folder: folder,
+            log,
+            door,
+            viewer,
+            taps: 0,
+        })
+    }
+
+    fn act(&mut self, act: &Act) -> Result<Moment> {
+        let moment = after(&self.log, self.taps);
+        self.door.act(&self.viewer, act, &moment)?;
+        Ok(moment)
+    }
+
+    /// What `look` takes after each tap, the tap not counted.
+    fn refresh(&mut self, look: impl Fn(&mut Self, &Moment) -> Result<()>) -> Result<Duration> {
+        alone(TURNS, || {
+            self.taps += 1;
+            let moment = self.act(&mop(&self.log))?;
+            let start = Instant::now();
+            look(self, &moment)?;
+            Ok(start.elapsed())
+        })
+    }
+
+    fn screen(&mut self, moment: &Moment) -> Result<()> {
+        first_screen(&mut self.door, &self.viewer, &self.log, moment)
+    }
+
+    fn alarms(&mut self, moment: &Moment) -> Result<()> {
+        black_box(self.door.alarms(&self.viewer, moment, 60)?);
+        Ok(())
+    }
+
+    /// All meats on one pit, no two with the same rhythm: as hard as openings get in a home pit.
+    fn crowd(&mut self) -> Result<()> {
+        let (pit, breast) = (self.log.pits[0], self.log.pieces[3]);
+        let stage = Stage::OnPit { pit };
+        self.act(&Act::SetStage {
+            piece: breast,
+            stage,
+            at: None,
+        })?;
+        for (piece, every_min) in self.log.pieces.clone().into_iter().zip([30, 45, 60, 40]) {
+            let (of, to) = (
+                Subject::Piece(piece),
+                Field::Cadence(Cadence::Spritz { every_min }),
+            );
+            self.act(&Act::SetField { of, to, saw: None })?;
+        }
+        let wetted = self.log.pieces.clone();
+        self.act(&Act::Open {
+            pit: Some(pit),
+            wetted,
+            turned: vec![],
+            glazed: vec![],
+            at: None,
+        })?;
+        Ok(())
+    }
 }
