@@ -1,28 +1,7 @@
-//! How a bench is run and told: ours and the peer in turns in one process, medians, one row each.
-//!
-//! Start at [`in_turns`]. The two sides alternate, and which goes first alternates too, so that what else the machine
-//! does hits both. One turn of each is run before and thrown away.
+//! The table: rows with what they have to reach. Start at [`Row`].
 
-use std::{error::Error, time::Duration};
-
-/// What a bench comes to; errors are anything, told as they are.
-pub type Result<T> = std::result::Result<T, Box<dyn Error>>;
-
-/// The medians of both sides.
-#[derive(Clone, Copy, Debug)]
-pub struct Pair {
-    /// Ours.
-    pub ours: Duration,
-    /// The peer's.
-    pub peer: Duration,
-}
-
-impl Pair {
-    /// How much longer ours takes.
-    pub fn ratio(&self) -> f64 {
-        self.ours.as_secs_f64() / self.peer.as_secs_f64()
-    }
-}
+use super::Pair;
+use std::time::Duration;
 
 /// What the ratio has to be.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -151,41 +130,6 @@ pub fn table(rows: &[Row]) -> String {
     cells.iter().map(line).collect::<Vec<_>>().join("\n")
 }
 
-/// Runs both sides `turns` times in turns; each side answers how long the part that counts took.
-pub fn in_turns(
-    turns: usize,
-    mut ours: impl FnMut() -> Result<Duration>,
-    mut peer: impl FnMut() -> Result<Duration>,
-) -> Result<Pair> {
-    ours()?;
-    peer()?;
-    let (mut of_ours, mut of_peer) = (vec![], vec![]);
-    for turn in 0..turns {
-        if turn % 2 == 0 {
-            of_ours.push(ours()?);
-        }
-        of_peer.push(peer()?);
-        if turn % 2 == 1 {
-            of_ours.push(ours()?);
-        }
-    }
-    Ok(Pair {
-        ours: median(of_ours),
-        peer: median(of_peer),
-    })
-}
-
-/// Runs one side `turns` times after a turn that does not count.
-pub fn alone(turns: usize, mut ours: impl FnMut() -> Result<Duration>) -> Result<Duration> {
-    ours()?;
-    Ok(median((0..turns).map(|_| ours()).collect::<Result<_>>()?))
-}
-
-fn median(mut times: Vec<Duration>) -> Duration {
-    times.sort_unstable();
-    times[times.len() / 2]
-}
-
 /// A time in the unit that suits it.
 pub fn time(time: Duration) -> String {
     let seconds = time.as_secs_f64();
@@ -213,21 +157,5 @@ mod tests {
         assert!(!row(Some(0.49), Reach::AtLeast(0.5)).is_ok());
         assert!(!row(None, Reach::AtMost(1.0)).is_ok());
         assert!(row(None, Reach::Told).is_ok());
-    }
-
-    #[test]
-    fn both_sides_take_turns_and_the_middle_counts() {
-        let calls = std::cell::RefCell::new(vec![]);
-        let side = |name: &'static str| {
-            let calls = &calls;
-            move || {
-                calls.borrow_mut().push(name);
-                Ok(Duration::from_millis(calls.borrow().len() as u64))
-            }
-        };
-        let pair = in_turns(3, side("ours"), side("peer")).unwrap();
-        let told = calls.borrow().join(" ");
-        assert_eq!(told, "ours peer ours peer peer ours ours peer");
-        assert_eq!((pair.ours.as_millis(), pair.peer.as_millis()), (6, 5));
     }
 }
