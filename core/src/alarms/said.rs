@@ -5,7 +5,7 @@ use crate::{
     cadence::Cadence,
     cook::Known,
     ids::{CookId, PieceId, PitId},
-    log::{Job, Where},
+    log::{Job, Subject, Where},
     moment::{MINUTE, Moment},
     units::Mk,
     words::{Arg, Viewer, Words},
@@ -181,15 +181,11 @@ impl Saying<'_> {
                 .get(&id)
                 .map(|cook| cook.name.value.clone())
         };
-        let name = match due.job {
-            Job::RubSet(id)
-            | Job::Wet(id)
-            | Job::Glaze(id)
-            | Job::Check(id)
-            | Job::Pull(id)
-            | Job::PutAway(id) => piece(id),
-            Job::FireRound(id) | Job::Outside(id) | Job::Silent(id) => pit(id),
-            Job::Serve(id) | Job::WakeUp(id) => cook(id),
+        let name = match due.job.object() {
+            Subject::Piece(id) => piece(id),
+            Subject::Pit(id) => pit(id),
+            Subject::Cook(id) => cook(id),
+            _ => None,
         };
         name.unwrap_or_default()
     }

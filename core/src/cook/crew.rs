@@ -169,17 +169,7 @@ fn until_of(slept: &Timed, until: i64) -> i64 {
 impl Person {
     /// Until when the person sleeps, if asleep at `now`: the last sleep by claimed time that no waking followed.
     pub fn asleep_until(&self, now: i64) -> Option<i64> {
-        let (slept, until) = self
-            .slept
-            .iter()
-            .filter(|(when, _)| when.at <= now)
-            .max_by_key(|(when, _)| when.at)?;
-        let up = self
-            .woke
-            .iter()
-            .any(|when| when.at >= slept.at && when.at <= now);
-        let until = until_of(slept, *until);
-        (!up && until > now).then_some(until)
+        self.meant_to_wake(now).filter(|until| *until > now)
     }
 
     /// When the person meant to be up, if nobody said yet that they are.

@@ -2,7 +2,7 @@
 //!
 //! To add a kind: a struct here, a line in `payload.rs`, an arm in the cook's or the crew's fold.
 
-use super::{EntryKey, Stamp};
+use super::{EntryKey, Job, Stamp};
 use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult},
@@ -194,35 +194,6 @@ pub enum Bath {
         /// Meters above the sea, −500 to 6,000.
         altitude_m: i64,
     },
-}
-
-/// What a job is, together with its object the name under which it rings.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "job", content = "of")]
-#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
-pub enum Job {
-    /// See whether the rub has set.
-    RubSet(PieceId),
-    /// Wet a meat.
-    Wet(PieceId),
-    /// Glaze a meat.
-    Glaze(PieceId),
-    /// Try a meat.
-    Check(PieceId),
-    /// Take a meat off: it has reached its pull point.
-    Pull(PieceId),
-    /// Put a served meat away before it has stood too long.
-    PutAway(PieceId),
-    /// Make the food ready: serving time comes.
-    Serve(CookId),
-    /// See to the fire, since no probe does.
-    FireRound(PitId),
-    /// A pit is outside its band.
-    Outside(PitId),
-    /// A pit's probe has gone silent.
-    Silent(PitId),
-    /// The cook's sleep is over.
-    WakeUp(CookId),
 }
 
 macro_rules! facts {

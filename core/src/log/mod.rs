@@ -5,6 +5,7 @@
 
 mod entry;
 mod fact;
+mod job;
 mod key;
 mod payload;
 mod stamp;
@@ -12,6 +13,7 @@ pub mod void;
 
 pub use entry::{Body, Draft, Entry, Head, MAX_ENTRY_BYTES, NotAnEntry};
 pub use fact::*;
+pub use job::Job;
 pub use key::EntryKey;
 pub use payload::{Meaning, Payload};
 pub use stamp::Stamp;

@@ -1,6 +1,6 @@
 //! All kinds of entries in one enum: the name of each kind, its version, and whether it must be understood.
 
-use super::{Head, fact::*};
+use super::{Head, Job, fact::*};
 use serde::Serialize;
 
 /// What an entry means to this version of Slowbend.

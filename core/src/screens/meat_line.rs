@@ -5,7 +5,7 @@ use crate::{
     alarms::Due,
     checks::TestResult,
     cook::{Cook, Piece, verdict_input::verdict_input},
-    log::{Job, Stage},
+    log::Stage,
     units::Mk,
     words::Arg,
 };
@@ -21,7 +21,7 @@ impl Glance<'_> {
             .map(|piece| {
                 let ours: Vec<Due> = dues
                     .iter()
-                    .filter(|due| job_piece(due.job) == Some(piece.id))
+                    .filter(|due| due.job.piece() == Some(piece.id))
                     .cloned()
                     .collect();
                 let due = self.first(&ours);
@@ -97,18 +97,5 @@ impl Glance<'_> {
         let (temp, age) = (self.say.temperature(mk), self.ago(at));
         let args = [("temp", Arg::Text(&temp)), ("age", Arg::Text(&age))];
         Some(self.say.with("pit-reads", &args))
-    }
-}
-
-/// The meat that a job is about.
-pub(super) const fn job_piece(job: Job) -> Option<crate::ids::PieceId> {
-    match job {
-        Job::RubSet(piece)
-        | Job::Wet(piece)
-        | Job::Glaze(piece)
-        | Job::Check(piece)
-        | Job::Pull(piece)
-        | Job::PutAway(piece) => Some(piece),
-        _ => None,
     }
 }

@@ -4,7 +4,7 @@ use super::glance::Glance;
 use crate::{
     cadence::Cadence,
     checks::cuts::WrapKind,
-    log::{Job, PitKind, Stage, Wrap},
+    log::{Job, PitKind, Stage, Wrap, Subject},
     moment::MINUTE,
     words::{Arg, key},
 };
@@ -99,18 +99,14 @@ impl Glance<'_> {
 
     /// What a job is done on.
     pub fn object(&self, job: Job) -> String {
-        match job {
-            Job::RubSet(piece)
-            | Job::Wet(piece)
-            | Job::Glaze(piece)
-            | Job::Check(piece)
-            | Job::Pull(piece)
-            | Job::PutAway(piece) => self.piece_name(piece),
-            Job::FireRound(pit) | Job::Outside(pit) | Job::Silent(pit) => self.pit(pit),
-            Job::Serve(cook) | Job::WakeUp(cook) => {
+        match job.object() {
+            Subject::Piece(piece) => self.piece_name(piece),
+            Subject::Pit(pit) => self.pit(pit),
+            Subject::Cook(cook) => {
                 let cook = self.known.cooks.get(&cook);
                 cook.map_or_else(String::new, |cook| cook.name.value.clone())
             }
+            _ => String::new(),
         }
     }
 

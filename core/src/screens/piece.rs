@@ -1,6 +1,6 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{Line, Link, PieceScreen, Place, Weight, glance::Glance, meat_line::job_piece};
+use super::{Line, Link, PieceScreen, Place, Weight, glance::Glance};
 use crate::{
     alarms,
     cadence::rhythm::{Next, Why},
@@ -25,9 +25,7 @@ pub fn piece(
     let glance = Glance::of(known, viewer, moment);
     let (cook, piece) = known.piece(piece)?;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
-    let ours = dues
-        .iter()
-        .filter(|due| job_piece(due.job) == Some(piece.id));
+    let ours = dues.iter().filter(|due| due.job.piece() == Some(piece.id));
     let mut next: Vec<Line> = ours.map(|due| glance.due_line(due)).collect();
     next.extend(glance.why_nothing(cook, piece));
     Some(PieceScreen {

@@ -111,7 +111,7 @@ impl Glance<'_> {
     pub fn due_line(&self, due: &Due) -> Line {
         let (verb, what) = (self.verb(due.job), self.object(due.job));
         let args = [("verb", Arg::Text(&verb)), ("what", Arg::Text(&what))];
-        let link = super::meat_line::job_piece(due.job).map(|piece| Place::Piece { piece });
+        let link = due.job.piece().map(|piece| Place::Piece { piece });
         Line {
             name: self.say.with("line-job", &args),
             state: self.due(due.at),

@@ -5,7 +5,7 @@ use crate::{
     cook::Cook,
     error::Refused,
     ids::{CookId, PitId},
-    log::{Answered, Draft, Job, Payload, PutOff, Skipped, Where},
+    log::{Answered, Draft, Job, Payload, PutOff, Skipped, Subject, Where},
     moment::MINUTE,
     words::Arg,
 };
@@ -79,19 +79,10 @@ pub(super) fn answer(
 /// Refuses a job whose meat or pit is not in that cook, or that is another cook's.
 fn belongs(context: &Context<'_>, cook: CookId, job: Job) -> Result<(), Refused> {
     let known = context.cook(cook)?;
-    match job {
-        Job::RubSet(piece)
-        | Job::Wet(piece)
-        | Job::Glaze(piece)
-        | Job::Check(piece)
-        | Job::Pull(piece)
-        | Job::PutAway(piece) => context.meat_of(cook, piece).map(|_| ()),
-        Job::Serve(its) | Job::WakeUp(its) if its == cook => Ok(()),
-        Job::FireRound(pit) | Job::Outside(pit) | Job::Silent(pit)
-            if uses(known, context.pit(pit)?.id) =>
-        {
-            Ok(())
-        }
+    match job.object() {
+        Subject::Piece(piece) => context.meat_of(cook, piece).map(|_| ()),
+        Subject::Cook(its) if its == cook => Ok(()),
+        Subject::Pit(pit) if uses(known, context.pit(pit)?.id) => Ok(()),
         _ => Err(context.say().refuse("error-job-elsewhere", &[]).into()),
     }
 }
