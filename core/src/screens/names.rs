@@ -4,7 +4,7 @@ use super::glance::Glance;
 use crate::{
     cadence::Cadence,
     checks::cuts::WrapKind,
-    log::{Job, PitKind, Stage, Wrap, Subject},
+    log::{Job, PitKind, Stage, Subject, Wrap},
     moment::MINUTE,
     words::{Arg, key},
 };

@@ -2,13 +2,13 @@
 
 use std::{collections::BTreeSet, fs, path::Path};
 
-/// Every Rust source that may say a message, with its path. This folder only talks about messages.
+/// Every source of core, with its path: nobody else says messages by their keys. This folder only talks about them.
 pub(super) fn sources() -> Vec<(String, String)> {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
     let mut found = Vec::new();
-    for part in ["core/src", "hub/src", "bindings/src"] {
-        collect(&root.join(part), &mut found);
-    }
+    collect(
+        &Path::new(env!("CARGO_MANIFEST_DIR")).join("src"),
+        &mut found,
+    );
     found.retain(|(path, _)| !path.contains("words/complete"));
     found
 }
