@@ -5,6 +5,7 @@
 
 #[cfg(feature = "echo")]
 mod echo;
+mod forms;
 mod screens;
 mod slowbend;
 

@@ -7,6 +7,7 @@ pub mod checks;
 pub mod cook;
 pub mod door;
 pub mod error;
+pub mod forms;
 pub mod ids;
 pub mod log;
 pub mod moment;

@@ -6,6 +6,7 @@
 mod buttons;
 mod cautions;
 mod check;
+mod frame;
 mod glance;
 mod happened;
 mod headline;
@@ -32,6 +33,7 @@ mod watch;
 mod why;
 
 pub use check::check;
+pub use frame::{Frame, frame};
 pub use piece::piece;
 pub use pitside::{UNDO_SHOWN_MS, pitside};
 pub use records::*;

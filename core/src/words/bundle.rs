@@ -21,7 +21,7 @@ macro_rules! subjects {
 }
 
 subjects!(
-    "acts", "alarms", "cadence", "checks", "common", "cuts", "door", "errors", "pits", "readings",
+    "acts", "alarms", "cadence", "checks", "common", "cuts", "door", "errors", "frame", "pits", "readings",
     "rings", "safety", "screens", "times", "units",
 );
 

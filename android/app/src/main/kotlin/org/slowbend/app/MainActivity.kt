@@ -1,0 +1,63 @@
+package org.slowbend.app
+
+import android.os.Bundle
+import android.view.KeyEvent
+import android.view.WindowManager
+import androidx.activity.ComponentActivity
+import androidx.activity.compose.setContent
+import androidx.activity.enableEdgeToEdge
+import androidx.activity.viewModels
+import androidx.compose.runtime.SideEffect
+import androidx.lifecycle.createSavedStateHandle
+import androidx.lifecycle.viewmodel.initializer
+import androidx.lifecycle.viewmodel.viewModelFactory
+import org.slowbend.app.screens.Root
+import org.slowbend.app.theme.SlowbendTheme
+
+/** The one window. It shows what [ScreenModel] holds, keeps the screen of the propped phone on, and hears its volume keys. */
+class MainActivity : ComponentActivity() {
+    val model: ScreenModel by viewModels {
+        viewModelFactory { initializer { ScreenModel(application as SlowbendApp, createSavedStateHandle()) } }
+    }
+
+    override fun onCreate(savedInstanceState: Bundle?) {
+        super.onCreate(savedInstanceState)
+        enableEdgeToEdge()
+        setContent {
+            SlowbendTheme {
+                val propped = model.shown is Shown.Now
+                SideEffect { keepOn(propped) }
+                Root(model)
+            }
+        }
+    }
+
+    override fun onStart() {
+        super.onStart()
+        model.refresh()
+    }
+
+    private fun keepOn(on: Boolean) = when {
+        on -> window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
+        else -> window.clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
+    }
+
+    /** On the propped phone the volume keys answer: up = did it, down = later. Elsewhere they are the phone's own. */
+    override fun onKeyDown(code: Int, event: KeyEvent): Boolean {
+        val now = (model.shown as? Shown.Now)?.screen?.now ?: return super.onKeyDown(code, event)
+        val button = when (code) {
+            KeyEvent.KEYCODE_VOLUME_UP -> now.didIt()
+            KeyEvent.KEYCODE_VOLUME_DOWN -> now.later()
+            else -> return super.onKeyDown(code, event)
+        }
+        if (event.repeatCount == 0) model.pressKey(button, now)
+        return true
+    }
+
+    override fun onKeyUp(code: Int, event: KeyEvent) =
+        model.shown is Shown.Now && code in VOLUME || super.onKeyUp(code, event)
+
+    private companion object {
+        val VOLUME = setOf(KeyEvent.KEYCODE_VOLUME_UP, KeyEvent.KEYCODE_VOLUME_DOWN)
+    }
+}

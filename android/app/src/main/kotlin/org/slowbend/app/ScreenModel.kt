@@ -1,0 +1,149 @@
+package org.slowbend.app
+
+import android.os.Handler
+import android.os.Looper
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.setValue
+import androidx.lifecycle.SavedStateHandle
+import androidx.lifecycle.ViewModel
+import slowbend.SlowbendInterface
+import slowbend.core.Act
+import slowbend.core.Button
+import slowbend.core.Frame
+import slowbend.core.Headline
+import slowbend.core.Moment
+import slowbend.core.Outcome
+import slowbend.core.Place
+import slowbend.core.Undo
+import slowbend.core.Viewer
+
+/**
+ * Where the person is, and what is shown there. It holds no model of a cook: it asks the core for the whole screen after
+ * each act, when something else was recorded, and when the screen's `until` has come; it never polls.
+ */
+class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHandle) : ViewModel(), Shell {
+    override var shown by mutableStateOf<Shown?>(null)
+        private set
+    override var frame by mutableStateOf<Frame?>(null)
+        private set
+    override var told by mutableStateOf<Told?>(null)
+        private set
+    override var asking by mutableStateOf<Button?>(null)
+        private set
+    override var leftHanded by mutableStateOf(app.viewing.leftHanded)
+        private set
+
+    private var path: ArrayList<String>
+        get() = saved["path"] ?: arrayListOf(Place.Start.path())
+        set(value) { saved["path"] = value }
+    private var before: Long? = null
+    private val handler = Handler(Looper.getMainLooper())
+    private val again = Runnable { refresh() }
+    private val changed = Changed { _, _, _ -> app.main.execute { refresh() } }
+
+    val place get() = placeOf(path.last())
+
+    init {
+        app.door.listen(changed)
+        translate()
+    }
+
+    override fun onCleared() {
+        handler.removeCallbacks(again)
+        app.door.mute(changed)
+    }
+
+    override val canGoBack get() = path.size > 1
+
+    override fun go(place: Place) {
+        told = null
+        before = null
+        path = if (place is Place.Start) arrayListOf(place.path()) else ArrayList(path - place.path() + place.path())
+        refresh()
+    }
+
+    override fun back() {
+        told = null
+        before = null
+        path = ArrayList(path.dropLast(1).ifEmpty { listOf(Place.Start.path()) })
+        refresh()
+    }
+
+    override fun page(before: Long?) {
+        this.before = before
+        refresh()
+    }
+
+    override fun refresh() {
+        val (place, before) = place to before
+        app.door.ask({ core, viewer, moment -> core.show(place, before, viewer, moment) to moment.utcMs }) { answer ->
+            answer.onSuccess { (screen, now) ->
+                shown = screen
+                if (frame == null) translate()
+                wake(screen.until - now)
+            }.onFailure { told = Told.trouble(it) }
+        }
+    }
+
+    /** Asks again once what is shown is no longer true; at the latest in a day, for the screen may say "never". */
+    private fun wake(inMs: Long) {
+        handler.removeCallbacks(again)
+        handler.postDelayed(again, inMs.coerceIn(SOON_MS, DAY_MS))
+    }
+
+    private fun translate() = app.door.ask({ core, viewer, _ -> core.frame(viewer) }) { it.onSuccess { words -> frame = words } }
+
+    override fun press(button: Button) {
+        if (button.isAsked(place)) asking = button else record(button.act)
+    }
+
+    /** A volume key was pressed. One press never does what is asked about; it says what is to be done instead. */
+    fun pressKey(button: Button?, now: Headline) {
+        if (button == null || button.isAsked(place)) app.say(now.speech) else record(button.act)
+    }
+
+    override fun answer(yes: Boolean) {
+        val act = asking?.act
+        asking = null
+        if (yes && act != null) record(act)
+    }
+
+    override fun record(act: Act, then: (Outcome) -> Unit) = app.door.act(act) { tell(it, then) }
+
+    override fun recordTyped(read: (SlowbendInterface, Viewer, Moment) -> Act, then: (Outcome) -> Unit) =
+        app.door.change({ core, viewer, moment -> core.act(viewer, read(core, viewer, moment), moment) }) { tell(it, then) }
+
+    private fun tell(answer: Result<Outcome>, then: (Outcome) -> Unit) {
+        answer.onSuccess { outcome ->
+            told = Told(outcome.said, outcome.undo)
+            then(outcome)
+        }.onFailure { told = Told.trouble(it) }
+        told?.let { app.say(it.text) }
+    }
+
+    override fun choose(field: String, value: String) {
+        app.viewing.choose(field, value)
+        translate()
+        refresh()
+    }
+
+    override fun tapWith(left: Boolean) {
+        app.viewing.tapWith(left)
+        leftHanded = left
+    }
+
+    override fun heard() { told = null }
+
+    private companion object {
+        const val SOON_MS = 1_000L
+        const val DAY_MS = 86_400_000L
+    }
+}
+
+/** What came of the last act: said back, with how to take it back, or why it was not done. */
+data class Told(val text: String, val undo: Undo? = null, val isTrouble: Boolean = false) {
+    companion object {
+        fun trouble(error: Throwable) = Told(error.reason, isTrouble = true)
+    }
+}

@@ -1,0 +1,61 @@
+package org.slowbend.app
+
+import slowbend.SlowbendInterface
+import slowbend.core.Act
+import slowbend.core.Button
+import slowbend.core.Frame
+import slowbend.core.Moment
+import slowbend.core.Outcome
+import slowbend.core.Place
+import slowbend.core.Trouble
+import slowbend.core.Viewer
+
+/** What a screen can do; [ScreenModel] does it, tests may do otherwise. */
+interface Shell {
+    val shown: Shown?
+    val frame: Frame?
+    val told: Told?
+
+    /** The button that waits for yes or no. */
+    val asking: Button?
+    val leftHanded: Boolean
+    val canGoBack: Boolean
+
+    fun go(place: Place)
+
+    fun back()
+
+    /** Another page of what is shown. */
+    fun page(before: Long?)
+
+    fun refresh()
+
+    /** Does what the button stands for, after a question where it must be asked. */
+    fun press(button: Button)
+
+    fun answer(yes: Boolean)
+
+    fun record(act: Act, then: (Outcome) -> Unit = {})
+
+    /** Records the act that the core reads out of what was typed. */
+    fun recordTyped(read: (SlowbendInterface, Viewer, Moment) -> Act, then: (Outcome) -> Unit = {})
+
+    /** One choice of how this phone reads. */
+    fun choose(field: String, value: String)
+
+    fun tapWith(left: Boolean)
+
+    /** What was told has been read. */
+    fun heard()
+}
+
+/** The sentence to show of what went wrong. */
+val Throwable.reason: String
+    get() = when (this) {
+        is Trouble.Refused -> reason
+        is Trouble.InUse -> reason
+        is Trouble.CannotWrite -> reason
+        is Trouble.Newer -> reason
+        is Trouble.Unreadable -> reason
+        else -> toString()
+    }

@@ -1,0 +1,35 @@
+package org.slowbend.app
+
+import slowbend.SlowbendInterface
+import slowbend.core.CheckScreen
+import slowbend.core.Moment
+import slowbend.core.PieceScreen
+import slowbend.core.Pitside
+import slowbend.core.Place
+import slowbend.core.Settings
+import slowbend.core.StartScreen
+import slowbend.core.Timeline
+import slowbend.core.Viewer
+
+/** What is on the screen: a record of the core, as it came. */
+sealed interface Shown {
+    /** Until when it is true, milliseconds since 1970. */
+    val until: Long
+
+    data class Start(val screen: StartScreen, override val until: Long = screen.until) : Shown
+    data class Now(val screen: Pitside, override val until: Long = screen.until) : Shown
+    data class Meat(val screen: PieceScreen, override val until: Long = screen.until) : Shown
+    data class Check(val screen: CheckScreen, override val until: Long = screen.until) : Shown
+    data class Happened(val screen: Timeline, override val until: Long = screen.until) : Shown
+    data class Choices(val screen: Settings, override val until: Long = screen.until) : Shown
+}
+
+/** The screen of [place], by one call. [before] is the cursor of a page where there are pages. */
+fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: Moment): Shown = when (place) {
+    is Place.Start -> Shown.Start(start(viewer, before, moment))
+    is Place.Now -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Piece -> Shown.Meat(piece(viewer, place.piece, moment))
+    is Place.Check -> Shown.Check(check(viewer, place.piece, moment))
+    is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, before, moment))
+    is Place.Settings -> Shown.Choices(settings(viewer, moment))
+}

@@ -1,0 +1,67 @@
+package org.slowbend.app.parts
+
+import androidx.compose.foundation.background
+import androidx.compose.foundation.border
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
+import androidx.compose.material3.Text
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import org.slowbend.app.Shell
+import org.slowbend.app.Told
+import org.slowbend.app.theme.LocalInks
+import org.slowbend.app.theme.type
+import slowbend.core.Caution
+import slowbend.core.Notice
+import slowbend.core.VerdictText
+
+/** Cautions, each with who says so. */
+@Composable
+fun Cautions(cautions: List<Caution>) = cautions.forEach { caution ->
+    Column(Modifier.fillMaxWidth().padding(vertical = 6.dp).border(2.dp, LocalInks.current.rule).padding(10.dp)) {
+        Text(caution.text, style = type.bodyMedium)
+        Text(caution.source, style = type.bodyMedium, color = LocalInks.current.soft)
+    }
+}
+
+/** What is to be told once, with the button that puts it away. */
+@Composable
+fun Notices(notices: List<Notice>, shell: Shell) = notices.forEach { notice ->
+    Column(Modifier.fillMaxWidth().padding(vertical = 6.dp).border(2.dp, LocalInks.current.page.ink).padding(10.dp)) {
+        Text(notice.text, style = type.bodyLarge)
+        notice.dismiss?.let { Buttons(listOf(it), shell) }
+    }
+}
+
+/** What came of the last act, or why it was not done. */
+@Composable
+fun ToldBar(told: Told?, shell: Shell) {
+    told ?: return
+    val inks = LocalInks.current.run { if (told.isTrouble) wake else raised }
+    Column(
+        Modifier.fillMaxWidth().background(inks.ground).border(2.dp, inks.ink).padding(10.dp)
+            .semantics { liveRegion = LiveRegionMode.Polite },
+    ) {
+        if (told.isTrouble) Text(shell.frame?.stopped.orEmpty(), color = inks.ink, style = type.titleMedium)
+        Text(told.text, color = inks.ink, style = type.bodyLarge)
+        told.undo?.let { undo -> Tap(undo.label) { shell.record(undo.act) } }
+    }
+}
+
+/** A verdict in words. */
+@Composable
+fun Verdict(verdict: VerdictText, shell: Shell) {
+    val inks = LocalInks.current.of(verdict.weight)
+    Column(Modifier.fillMaxWidth().padding(vertical = 8.dp).background(inks.ground).border(2.dp, inks.ink).padding(12.dp)) {
+        Text(verdict.headline, Modifier.semantics { heading() }, inks.ink, style = type.headlineMedium)
+        Text(verdict.safety, color = inks.ink, style = type.titleMedium)
+        (verdict.reasons + verdict.doubts).forEach { Text("• $it", color = inks.ink, style = type.bodyLarge) }
+        verdict.next?.let { Text("${shell.frame?.checkNext.orEmpty()} $it", color = inks.ink, style = type.titleMedium) }
+    }
+}

@@ -1,0 +1,114 @@
+package org.slowbend.app
+
+import java.lang.reflect.InvocationTargetException
+import java.lang.reflect.Proxy
+import java.util.concurrent.Executor
+import slowbend.Slowbend
+import slowbend.SlowbendInterface
+import slowbend.core.Act
+import slowbend.core.Cadence
+import slowbend.core.Cut
+import slowbend.core.Form
+import slowbend.core.Moment
+import slowbend.core.NewMeat
+import slowbend.core.Outcome
+import slowbend.core.PitKind
+import slowbend.core.Serve
+import slowbend.core.Stage
+import slowbend.core.Subject
+import slowbend.core.Trouble
+
+/** Saturday 2026-06-13 07:00 in Chicago: the day of the invented regatta lunch. */
+const val MORNING = 1_781_352_000_000
+const val MINUTE = 60_000L
+const val ZONE = "America/Chicago"
+
+/** A clock that stands until a test moves it. */
+class TestClock : Clock {
+    var utcMs = MORNING
+    var boot = "1"
+    override fun now() = Moment(utcMs, ZONE, boot, utcMs - MORNING + MINUTE)
+
+    fun wait(minutes: Int) { utcMs += minutes * MINUTE }
+}
+
+/** The app over the real core, with a clock of the test's, on the test's own thread, counting the calls of the core. */
+class TestApp : SlowbendApp() {
+    override val clock = TestClock()
+    override val background = Executor(Runnable::run)
+    override val main = Executor(Runnable::run)
+
+    /** The verbs that were called, in order. */
+    val calls = mutableListOf<String>()
+
+    /** What was said aloud, in order. */
+    val said = mutableListOf<String>()
+    override fun say(text: String) { said += text }
+
+    private var made: Door? = null
+    override val door get() = made ?: makeDoor().also { made = it }
+    private var core: Slowbend? = null
+
+    /** What opening the database answers instead, while set. */
+    var trouble: Trouble? = null
+
+    /** The process ends and starts again: whatever was not on disk is gone. */
+    fun die() {
+        core?.close()
+        made = null
+    }
+
+    override fun open(moment: Moment): SlowbendInterface {
+        trouble?.let { throw it }
+        val core = super.open(moment) as Slowbend
+        this.core = core
+        return Proxy.newProxyInstance(javaClass.classLoader, arrayOf(SlowbendInterface::class.java)) { _, method, args ->
+            calls += method.name.substringBefore('-')
+            try {
+                method.invoke(core, *args.orEmpty())
+            } catch (thrown: InvocationTargetException) {
+                throw thrown.targetException
+            }
+        } as SlowbendInterface
+    }
+
+    fun done(act: Act): Outcome {
+        lateinit var answer: Result<Outcome>
+        door.act(act) { answer = it }
+        return answer.getOrThrow()
+    }
+
+    /** A drum, a kettle, and the regatta lunch for fourteen at two o'clock. Invented. */
+    fun regatta(): Lunch {
+        val drum = done(Act.AddPit("Drum", PitKind.DRUM, 2_600, null)).pit()
+        val kettle = done(Act.AddPit("Kettle", PitKind.KETTLE, 2_300, 60)).pit()
+        val mop = Cadence.Mop(30)
+        val meats = listOf(
+            NewMeat("Slab one", Cut.SPARE_RIBS, Form.INTACT, 1_600, mop, drum),
+            NewMeat("Slab two", Cut.SPARE_RIBS, Form.INTACT, 1_500, mop, drum),
+            NewMeat("Butt", Cut.PORK_BUTT, Form.INTACT, 3_600, null, drum),
+            NewMeat("Breast", Cut.TURKEY_BREAST, Form.INTACT, 2_500, null, kettle),
+        )
+        val made = done(Act.StartCook("Regatta lunch", Serve(MORNING + 7 * 60 * MINUTE, ZONE), 14, meats, false)).made
+        return Lunch(made.firstNotNullOf { (it as? Subject.Cook)?.v1 }, made.mapNotNull { (it as? Subject.Piece)?.v1 }, drum, kettle)
+    }
+
+    /** The same an hour and a half in: the slabs are due for their second mop. */
+    fun underWay(): Lunch {
+        val lunch = regatta()
+        for (meat in lunch.meats.take(3)) {
+            done(Act.SetStage(meat, Stage.Rubbed, null))
+            done(Act.SetStage(meat, Stage.OnPit(lunch.drum), null))
+        }
+        clock.wait(50)
+        for (slab in lunch.meats.take(2)) done(Act.AnswerRub(slab, true, null))
+        done(Act.Open(lunch.drum, lunch.meats.take(2), emptyList(), emptyList(), null))
+        clock.wait(32)
+        return lunch
+    }
+
+    private fun Outcome.pit() = made.firstNotNullOf { (it as? Subject.Pit)?.v1 }
+}
+
+/** What [TestApp.regatta] made. */
+data class Lunch(val cook: String, val meats: List<String>, val drum: String, val kettle: String)

@@ -1,0 +1,49 @@
+//! What was typed, read into acts; and the words around the screens. None of these touches the disk.
+
+use crate::Slowbend;
+use slowbend_core::{
+    acts::Act,
+    error::Trouble,
+    forms::{self, BandTyped, BathTyped, CheckTyped, FieldTyped, StartTyped},
+    moment::Moment,
+    screens::{self, Frame},
+    words::Viewer,
+};
+
+#[uniffi::export]
+impl Slowbend {
+    /// The headings and buttons that stand around every screen.
+    pub fn frame(&self, viewer: &Viewer) -> Frame {
+        screens::frame(viewer)
+    }
+
+    /// The act that begins the cook that was typed.
+    pub fn read_start(
+        &self,
+        viewer: &Viewer,
+        typed: &StartTyped,
+        moment: &Moment,
+    ) -> Result<Act, Trouble> {
+        Ok(forms::start(viewer, typed, moment)?)
+    }
+
+    /// The act of the check that was typed.
+    pub fn read_check(&self, viewer: &Viewer, typed: &CheckTyped) -> Result<Act, Trouble> {
+        Ok(forms::check(viewer, typed)?)
+    }
+
+    /// The act that sets the field that was typed.
+    pub fn read_field(&self, viewer: &Viewer, typed: &FieldTyped) -> Result<Act, Trouble> {
+        Ok(forms::field(viewer, typed)?)
+    }
+
+    /// The act that sets the band that was typed.
+    pub fn read_band(&self, viewer: &Viewer, typed: &BandTyped) -> Result<Act, Trouble> {
+        Ok(forms::band(viewer, typed)?)
+    }
+
+    /// The act that records what a thermometer showed.
+    pub fn read_bath(&self, viewer: &Viewer, typed: &BathTyped) -> Result<Act, Trouble> {
+        Ok(forms::bath(viewer, typed)?)
+    }
+}

@@ -1,0 +1,81 @@
+//! A cook to begin, as typed.
+
+use super::{given, whole};
+use crate::{
+    acts::{Act, NewMeat},
+    checks::Cut,
+    error::Refused,
+    ids::PitId,
+    log::Serve,
+    moment::Moment,
+    safety::Form,
+    words::{
+        Viewer, Words,
+        typed::{MEAT_GRAMS, Seek, clock, name, weight},
+    },
+};
+use serde::{Deserialize, Serialize};
+
+/// A cook to begin, as typed on the first screen.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct StartTyped {
+    /// What it is called.
+    pub name: String,
+    /// When it is on the table: a time of day such as "2 pm" or "tomorrow 14:00", the next one meant; blanks = not said.
+    pub serve: String,
+    /// How many eat; blanks = not said.
+    pub people: String,
+    /// The meats.
+    pub meats: Vec<MeatTyped>,
+}
+
+/// A meat, as typed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct MeatTyped {
+    /// What it is.
+    pub cut: Cut,
+    /// Its weight; blanks = not weighed.
+    pub weight: String,
+    /// The pit it will cook in, if it is known.
+    pub pit: Option<PitId>,
+}
+
+/// The act that begins it.
+///
+/// # Errors
+/// Where a time, a number or a weight cannot be read, or the name is none.
+pub fn start(viewer: &Viewer, typed: &StartTyped, moment: &Moment) -> Result<Act, Refused> {
+    let say = Words::of(viewer);
+    let meats = typed.meats.iter().map(|typed| meat(&say, typed));
+    Ok(Act::StartCook {
+        name: name(&say, &typed.name)?,
+        serve: serve(&say, &typed.serve, moment)?,
+        people: whole(&say, &typed.people)?,
+        meats: meats.collect::<Result<_, _>>()?,
+        demo: false,
+    })
+}
+
+fn serve(say: &Words<'_>, text: &str, moment: &Moment) -> Result<Option<Serve>, Refused> {
+    let Some(text) = given(text) else {
+        return Ok(None);
+    };
+    Ok(Some(Serve {
+        at: clock(say, text, moment.utc_ms, Seek::Next)?,
+        zone: say.viewer().zone.clone(),
+    }))
+}
+
+fn meat(say: &Words<'_>, typed: &MeatTyped) -> Result<NewMeat, Refused> {
+    let read = |text| weight(say, text, &MEAT_GRAMS);
+    Ok(NewMeat {
+        name: String::new(),
+        cut: typed.cut,
+        form: Form::Intact,
+        weight_g: given(&typed.weight).map(read).transpose()?,
+        cadence: None,
+        pit: typed.pit,
+    })
+}
