@@ -1,56 +1,89 @@
-import java.io.*;
-import java.nio.file.*;
-import java.util.*;
-import java.util.regex.*;
-import java.util.stream.*;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** aapt2 compile and link over the app's res/ and those of the AARs; writes R.java for the app and each AAR with an R.txt. */
+/**
+ * Compiles and links the resources of the app and of the exploded AARs with aapt2, and writes R.java for each package:
+ * Resources AAPT2 PLATFORM AARS RES MANIFEST OUT GEN TEST_MANIFEST MIN_SDK TARGET_SDK.
+ *
+ * Linked twice, with the same ids: once as shipped, and once under the tests' manifest, for Robolectric reads the manifest
+ * out of the linked resources.
+ */
 class Resources {
-    public static void main(String[] a) throws Exception {
-        String aapt2 = a[0], platform = a[1];
-        Path aars = Path.of(a[2]), res = Path.of(a[3]), manifest = Path.of(a[4]), out = Path.of(a[5]), gen = Path.of(a[6]), testManifest = Path.of(a[7]);
-        new File(aapt2).setExecutable(true);
+    static final Pattern PACKAGE = Pattern.compile("package=\"([^\"]+)\"");
+
+    public static void main(String[] args) throws Exception {
+        Path aars = Path.of(args[2]), res = Path.of(args[3]), out = Path.of(args[5]), gen = Path.of(args[6]);
+        String aapt2 = args[0];
+        if (!new File(aapt2).setExecutable(true)) throw new IOException("cannot make " + aapt2 + " executable");
         Path flat = out.resolve("flat");
         Files.createDirectories(flat);
         Files.createDirectories(gen);
-        List<String> link = new ArrayList<>(List.of(aapt2, "link", "-o", out.resolve("resources.apk").toString(), "-I", platform,
-            "--manifest", manifest.toString(), "--java", gen.toString(), "--non-final-ids", "--auto-add-overlay", "--no-version-vectors",
-            "--min-sdk-version", a[8], "--target-sdk-version", a[9], "--proguard", out.resolve("aapt-rules.txt").toString()));
-        List<String> packages = new ArrayList<>();
-        List<Path> dirs;
-        try (Stream<Path> s = Files.list(aars)) { dirs = s.sorted().collect(Collectors.toList()); }
-        for (Path d : dirs) {
-            if (has(d.resolve("res"))) { link.add("-R"); link.add(compile(aapt2, d.resolve("res"), flat.resolve(d.getFileName() + ".zip"))); }
-            Path r = d.resolve("R.txt");
-            if (Files.exists(r) && Files.size(r) > 0) {
-                Matcher m = Pattern.compile("package=\"([^\"]+)\"").matcher(Files.readString(d.resolve("AndroidManifest.xml")));
-                if (m.find()) packages.add(m.group(1));
+        List<String> inputs = new ArrayList<>();
+        for (Path aar : sorted(aars)) {
+            if (holdsFiles(aar.resolve("res"))) {
+                inputs.addAll(List.of("-R", compile(aapt2, aar.resolve("res"), flat.resolve(aar.getFileName() + ".zip"))));
             }
         }
-        link.add("--extra-packages"); link.add(String.join(":", packages));
-        link.add("-R"); link.add(compile(aapt2, res, flat.resolve("app.zip")));
-        run(link);
-        // The same resources (same ids) under the tests' manifest: Robolectric reads the manifest out of the APK.
-        List<String> test = new ArrayList<>(link);
-        test.set(test.indexOf("-o") + 1, out.resolve("resources-test.apk").toString());
-        test.set(test.indexOf("--manifest") + 1, testManifest.toString());
-        for (String o : List.of("--java", "--proguard", "--extra-packages")) { int i = test.indexOf(o); test.remove(i); test.remove(i); }
-        run(test);
-        System.out.println(packages.size() + " R packages");
+        inputs.addAll(List.of("-R", compile(aapt2, res, flat.resolve("app.zip"))));
+        List<String> link = List.of(aapt2, "link", "-I", args[1], "--auto-add-overlay", "--no-version-vectors",
+            "--min-sdk-version", args[8], "--target-sdk-version", args[9], "--non-final-ids");
+        run(link, inputs, List.of("-o", out.resolve("resources.apk").toString(), "--manifest", args[4], "--java", gen.toString(),
+            "--proguard", out.resolve("aapt-rules.txt").toString(), "--extra-packages", String.join(":", packages(aars))));
+        run(link, inputs, List.of("-o", out.resolve("resources-test.apk").toString(), "--manifest", args[7]));
     }
-    static boolean has(Path p) throws IOException {
-        if (!Files.isDirectory(p)) return false;
-        try (Stream<Path> s = Files.walk(p)) { return s.anyMatch(Files::isRegularFile); }
+
+    /** The packages that have an R of their own: those of the AARs with resources to name. */
+    static List<String> packages(Path aars) throws IOException {
+        List<String> found = new ArrayList<>();
+        for (Path aar : sorted(aars)) {
+            Path names = aar.resolve("R.txt");
+            if (!Files.exists(names) || Files.size(names) == 0) continue;
+            Matcher matcher = PACKAGE.matcher(Files.readString(aar.resolve("AndroidManifest.xml")));
+            if (matcher.find()) found.add(matcher.group(1));
+        }
+        return found;
     }
-    static String compile(String aapt2, Path dir, Path zip) throws Exception {
-        if (!Files.exists(zip) || newest(dir) > Files.getLastModifiedTime(zip).toMillis()) run(List.of(aapt2, "compile", "--dir", dir.toString(), "-o", zip.toString()));
+
+    static List<Path> sorted(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().collect(Collectors.toList());
+        }
+    }
+
+    static boolean holdsFiles(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) return false;
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.anyMatch(Files::isRegularFile);
+        }
+    }
+
+    /** Compiles one folder, unless nothing in it is newer than the result. */
+    static String compile(String aapt2, Path folder, Path zip) throws Exception {
+        if (!Files.exists(zip) || newest(folder) > Files.getLastModifiedTime(zip).toMillis()) {
+            run(List.of(aapt2, "compile", "--dir", folder.toString(), "-o", zip.toString()), List.of(), List.of());
+        }
         return zip.toString();
     }
-    static long newest(Path dir) throws IOException {
-        try (Stream<Path> s = Files.walk(dir)) { return s.mapToLong(p -> p.toFile().lastModified()).max().orElse(0); }
+
+    static long newest(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.mapToLong(path -> path.toFile().lastModified()).max().orElse(0);
+        }
     }
-    static void run(List<String> c) throws Exception {
-        int rc = new ProcessBuilder(c).inheritIO().start().waitFor();
-        if (rc != 0) throw new IOException("exit " + rc + ": " + String.join(" ", c));
+
+    static void run(List<String> command, List<String> inputs, List<String> options) throws Exception {
+        List<String> whole = new ArrayList<>(command);
+        whole.addAll(options);
+        whole.addAll(inputs);
+        int status = new ProcessBuilder(whole).inheritIO().start().waitFor();
+        if (status != 0) throw new IOException("exit " + status + ": " + String.join(" ", whole));
     }
 }

@@ -73,9 +73,9 @@ class TestApp : SlowbendApp() {
     }
 
     fun done(act: Act): Outcome {
-        lateinit var answer: Result<Outcome>
+        var answer: Result<Outcome>? = null
         door.act(act) { answer = it }
-        return answer.getOrThrow()
+        return answer!!.getOrThrow()
     }
 
     /** A drum, a kettle, and the regatta lunch for fourteen at two o'clock. Invented. */

@@ -24,7 +24,7 @@ class LifeTest {
     private val app get() = ApplicationProvider.getApplicationContext<TestApp>()
 
     private fun launch(saved: Bundle? = null): ActivityController<MainActivity> =
-        Robolectric.buildActivity(MainActivity::class.java).setup(saved)
+        Robolectric.buildActivity(MainActivity::class.java).run { if (saved == null) setup() else setup(saved) }
 
     private fun leave(activity: ActivityController<MainActivity>) = Bundle().also {
         activity.saveInstanceState(it).pause().stop().destroy()

@@ -88,7 +88,16 @@ class NowTest {
         val meats = texts(hasAnyAncestor(hasTestTag("meats")))
         assertTrue(meats.size >= 6)
         for (text in meats) assertTrue("${text.capitalMm()} mm", text.capitalMm() >= At2m.MEAT_MM - 0.05f)
-        for (text in texts(SemanticsMatcher("any") { true })) assertFalse(text.layout().layoutInput.text.text, text.layout().didOverflowWidth)
+        for (text in texts(SemanticsMatcher("any") { true })) assertFits(text.layout())
+    }
+
+    /** No line is wider than the room it has: nothing is cut. */
+    private fun assertFits(layout: TextLayoutResult) {
+        for (line in 0 until layout.lineCount) {
+            val width = layout.getLineRight(line) - layout.getLineLeft(line)
+            assertTrue(layout.layoutInput.text.text, width <= layout.layoutInput.constraints.maxWidth + 1)
+            assertFalse(layout.layoutInput.text.text, layout.isLineEllipsized(line))
+        }
     }
 
     @Test

@@ -42,7 +42,7 @@ class ScreensTest {
         }
     }
 
-    private val small = RoborazziOptions(recordOptions = RoborazziOptions.RecordOptions(resizeScale = 0.35))
+    private val small = RoborazziOptions(recordOptions = RoborazziOptions.RecordOptions(resizeScale = 0.25))
 
     @Test
     fun light() = shoot("light")

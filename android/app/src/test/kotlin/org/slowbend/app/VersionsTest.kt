@@ -18,7 +18,7 @@ class VersionsTest {
     private val named = Regex("""<artifactId>([^<]+)</artifactId>\s*<version>([^<]+)</version>""").findAll(poms)
         .groupBy({ it.groupValues[1] }, { filled(it.groupValues[2]) })
 
-    private fun filled(version: String) = Regex("""\$\{([^}]+)}""").replace(version) { properties.getValue(it.groupValues[1]) }
+    private fun filled(version: String) = Regex("""\$\{([^}]+)}""").replace(version) { properties[it.groupValues[1]] ?: it.value }
 
     @Test
     fun `every library of the catalog is in the poms with the same version`() {

@@ -39,7 +39,7 @@ fun Tap(
     onTap: () -> Unit,
 ) = Button(
     onTap,
-    modifier.sizeIn(minWidth = least, minHeight = least),
+    modifier.padding(vertical = 2.dp).sizeIn(minWidth = least, minHeight = least),
     shape = RoundedCornerShape(3.dp),
     colors = ButtonDefaults.buttonColors(inks.ground, inks.ink),
     border = BorderStroke(2.dp, inks.ink),

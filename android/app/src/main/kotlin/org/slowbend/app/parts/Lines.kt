@@ -65,8 +65,8 @@ fun LineRow(
         Text(sign(line.weight), Modifier.padding(end = 8.dp).clearAndSetSemantics {}, inks.ink, style = name)
         Column(Modifier.weight(1f)) {
             val decoration = line.link?.let { TextDecoration.Underline }
-            Text(line.name, color = inks.ink, style = name.copy(textDecoration = decoration))
-            if (line.state.isNotEmpty()) Text(line.state, color = inks.ink, style = state)
+            Fitted(line.name, inks.ink, name.copy(textDecoration = decoration))
+            if (line.state.isNotEmpty()) Fitted(line.state, inks.ink, state)
             if (detailed && line.detail.isNotEmpty()) Text(line.detail, color = inks.ink, style = type.bodyMedium)
         }
     }
@@ -74,10 +74,10 @@ fun LineRow(
 
 /** Lines under a heading; nothing where there are none. */
 @Composable
-fun Section(heading: String?, lines: List<Line>, shell: Shell) {
+fun Section(heading: String?, lines: List<Line>, shell: Shell, least: Dp = 48.dp) {
     if (lines.isEmpty()) return
     Heading(heading)
-    lines.forEach { LineRow(it, shell) }
+    lines.forEach { LineRow(it, shell, least = least) }
 }
 
 @Composable

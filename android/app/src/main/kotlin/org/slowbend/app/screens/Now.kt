@@ -21,10 +21,10 @@ import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
-import org.slowbend.app.didIt
 import org.slowbend.app.later
 import org.slowbend.app.parts.Buttons
 import org.slowbend.app.parts.Cautions
+import org.slowbend.app.parts.Fitted
 import org.slowbend.app.parts.Heading
 import org.slowbend.app.parts.LineRow
 import org.slowbend.app.parts.Links
@@ -39,43 +39,56 @@ import org.slowbend.app.theme.mm
 import org.slowbend.app.theme.type
 import slowbend.core.Headline
 import slowbend.core.Pitside
+import slowbend.core.Tone
 import slowbend.core.Undo
 
-/** Now: the screen of a propped phone, read at two meters. The one next thing, huge; then the meats, worst first. */
+/**
+ * Now: the screen of a propped phone, read at two meters. The one next thing, huge; what to do about it; then the meats,
+ * worst first. Held across, what is tapped stands on the side of the hand.
+ */
 @Composable
 fun Now(screen: Pitside, shell: Shell) = BoxWithConstraints(Modifier.fillMaxSize()) {
-    val wide = maxWidth > maxHeight
-    val halves = listOf<@Composable () -> Unit>({ NextThing(screen, shell) }, { Meats(screen, shell) })
-    if (wide) {
+    if (maxWidth > maxHeight) {
+        val halves = listOf<@Composable () -> Unit>({ Hands(screen, shell) }, { NextThing(screen) })
         Row {
-            val placed = if (shell.leftHanded) halves else halves.reversed()
-            placed.forEach { half ->
+            (if (shell.leftHanded) halves else halves.reversed()).forEach { half ->
                 Column(Modifier.weight(1f).fillMaxHeight().verticalScroll(rememberScrollState()).padding(8.dp)) { half() }
             }
         }
     } else {
-        Column(Modifier.fillMaxSize().verticalScroll(rememberScrollState()).padding(8.dp)) { halves.forEach { it() } }
+        Column(Modifier.fillMaxSize().verticalScroll(rememberScrollState()).padding(8.dp)) {
+            NextThing(screen)
+            Hands(screen, shell)
+        }
     }
 }
 
 @Composable
-private fun NextThing(screen: Pitside, shell: Shell) {
+private fun NextThing(screen: Pitside) {
     Row(Modifier.fillMaxWidth(), Arrangement.SpaceBetween) {
         Text(screen.title, Modifier.weight(1f).semantics { heading() }, style = type.titleMedium)
         Text(screen.clock, style = type.titleMedium)
     }
     Verb(screen.now)
+    Text(screen.serve, style = type.titleMedium)
+}
+
+/** What is tapped, and what is read once the next thing is known. */
+@Composable
+private fun Hands(screen: Pitside, shell: Shell) {
     val least = mm(At2m.TARGET_MM)
     val now = screen.now
-    val first = listOfNotNull(now.didIt(), now.later())
+    val (first, others) = now.buttons.partition { it.tone == Tone.MAIN || it == now.later() }
     Buttons(first, shell, least)
     screen.undo?.let { Takeback(it, shell) }
     ToldBar(shell.told?.copy(undo = null), shell)
-    Text(now.why, style = type.bodyLarge)
-    Buttons(now.buttons - first.toSet(), shell, least)
-    now.link?.let { Links(listOf(it), shell, least) }
+    Meats(screen, shell)
+    if (now.why.isNotEmpty()) Text(now.why, Modifier.padding(top = 8.dp), style = type.bodyLarge)
     Cautions(now.cautions)
+    Buttons(others, shell, least)
+    now.link?.let { Links(listOf(it), shell, least) }
     Notices(screen.notices, shell)
+    Rest(screen, shell)
 }
 
 @Composable
@@ -85,9 +98,10 @@ private fun Verb(now: Headline) {
         Modifier.fillMaxWidth().background(inks.ground).padding(8.dp).testTag("headline")
             .semantics(mergeDescendants = true) { liveRegion = LiveRegionMode.Polite; heading() },
     ) {
-        Text(now.verb, Modifier.testTag("verb"), inks.ink, style = boardOf(At2m.VERB_MM))
-        if (now.what.isNotEmpty()) Text(now.what, Modifier.testTag("what"), inks.ink, style = boardOf(At2m.MEAT_MM))
-        if (now.`when`.isNotEmpty()) Text(now.`when`, Modifier.testTag("when"), inks.ink, style = boardOf(At2m.VERB_MM))
+        val (huge, large) = boardOf(At2m.VERB_MM) to boardOf(At2m.MEAT_MM)
+        Fitted(now.verb, inks.ink, huge, Modifier.testTag("verb"))
+        if (now.what.isNotEmpty()) Fitted(now.what, inks.ink, large, Modifier.testTag("what"))
+        if (now.`when`.isNotEmpty()) Fitted(now.`when`, inks.ink, huge, Modifier.testTag("when"))
     }
 }
 
@@ -108,9 +122,13 @@ private fun Meats(screen: Pitside, shell: Shell) {
         screen.meats.forEach { LineRow(it, shell, style, style, least, detailed = false) }
     }
     screen.rest?.let { Text(it, Modifier.testTag("rest"), style = style) }
-    Text(screen.serve, Modifier.padding(vertical = 8.dp), style = type.titleLarge)
-    Section(shell.frame?.pits, screen.pits, shell)
-    Section(shell.frame?.next, screen.next, shell)
+}
+
+@Composable
+private fun Rest(screen: Pitside, shell: Shell) {
+    val least = mm(At2m.TARGET_MM)
+    Section(shell.frame?.pits, screen.pits, shell, least)
+    Section(shell.frame?.next, screen.next, shell, least)
     if (screen.watch.isNotEmpty()) Heading(shell.frame?.watch)
     screen.watch.forEach { Text(it, style = type.bodyLarge) }
     if (screen.more.isNotEmpty()) Heading(shell.frame?.atHand)
