@@ -81,9 +81,7 @@ fn read(say: &Words<'_>, field: &str, text: &str) -> Result<Field, Refused> {
     let choose = || refused(say, key("form-choose"));
     Ok(match field {
         "name" => Field::Name(name(say, text)?),
-        "pit_kind" => {
-            Field::PitKind(serde_json::from_value(text.into()).map_err(|_| choose())?)
-        }
+        "pit_kind" => Field::PitKind(serde_json::from_value(text.into()).map_err(|_| choose())?),
         "grate_cm2" => Field::GrateCm2(maybe()?),
         "alone_minutes" => Field::AloneMinutes(maybe()?),
         "weight_g" => {

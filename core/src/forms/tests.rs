@@ -146,7 +146,10 @@ fn a_band_and_a_bath_are_read_in_the_viewers_scale() {
     else {
         panic!("{act:?}");
     };
-    assert_eq!((band.low.0 / 1000, band.high.0 / 1000, band.minutes), (380, 408, 15));
+    assert_eq!(
+        (band.low.0 / 1000, band.high.0 / 1000, band.minutes),
+        (380, 408, 15)
+    );
     let typed = BathTyped {
         thermometer: crate::ids::ThermometerId(Uuid::nil()),
         boiling_at_m: None,
@@ -154,6 +157,9 @@ fn a_band_and_a_bath_are_read_in_the_viewers_scale() {
     };
     assert!(matches!(
         bath(&viewer(Locale::EnUs), &typed),
-        Ok(Act::CheckThermometer { against: crate::log::Bath::Ice, .. })
+        Ok(Act::CheckThermometer {
+            against: crate::log::Bath::Ice,
+            ..
+        })
     ));
 }

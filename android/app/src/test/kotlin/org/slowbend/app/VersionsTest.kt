@@ -15,14 +15,14 @@ class VersionsTest {
     private val properties = Regex("""<([\w.-]+)>([^<$]+)</\1>""").findAll(root).associate { it.groupValues[1] to it.groupValues[2] }
 
     /** What the poms name: artifact to version, properties filled in. */
-    private val named = Regex("""<artifactId>([^<]+)</artifactId>\s*<version>([^<]+)</version>""").findAll(poms)
-        .groupBy({ it.groupValues[1] }, { filled(it.groupValues[2]) })
+    private val named = Regex("""<groupId>([^<]+)</groupId>\s*<artifactId>([^<]+)</artifactId>\s*<version>([^<]+)</version>""")
+        .findAll(poms).groupBy({ "${it.groupValues[1]}:${it.groupValues[2]}" }, { filled(it.groupValues[3]) })
 
     private fun filled(version: String) = Regex("""\$\{([^}]+)}""").replace(version) { properties[it.groupValues[1]] ?: it.value }
 
     @Test
     fun `every library of the catalog is in the poms with the same version`() {
-        val libraries = Regex("""module = "[^:]+:([^"]+)", version\.ref = "([^"]+)"""").findAll(catalog).toList()
+        val libraries = Regex("""module = "([^"]+)", version\.ref = "([^"]+)"""").findAll(catalog).toList()
         assertTrue(libraries.size > 10)
         for (library in libraries) {
             val (artifact, ref) = library.destructured
