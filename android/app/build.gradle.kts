@@ -1,12 +1,11 @@
 plugins {
     alias(libs.plugins.android)
-    alias(libs.plugins.kotlin.android)
     alias(libs.plugins.kotlin.compose)
 }
 
 android {
     namespace = "org.slowbend.app"
-    compileSdk = libs.versions.sdk.target.get().toInt()
+    compileSdk = libs.versions.sdk.compile.get().toInt()
     defaultConfig {
         applicationId = "org.slowbend.app"
         minSdk = libs.versions.sdk.min.get().toInt()
@@ -26,7 +25,6 @@ android {
         sourceCompatibility = JavaVersion.VERSION_17
         targetCompatibility = JavaVersion.VERSION_17
     }
-    kotlinOptions { jvmTarget = "17" }
     buildFeatures { compose = true }
     // What bindings/generate and cargo-ndk made; android/README.md says how.
     sourceSets["main"].kotlin.srcDir(layout.buildDirectory.dir("bindings/kotlin"))

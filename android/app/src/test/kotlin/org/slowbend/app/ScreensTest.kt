@@ -15,7 +15,7 @@ import slowbend.core.Place
 
 /**
  * Each screen as a picture, at one moment of the invented regatta lunch. `tests/run android` compares them;
- * `mvn test -Droborazzi.verify=false -Droborazzi.record=true` takes them anew, and then they are to be looked at.
+ * `mvn test -Precord` takes them anew, and then they are to be looked at.
  */
 @RunWith(AndroidJUnit4::class)
 @GraphicsMode(GraphicsMode.Mode.NATIVE)

@@ -26,10 +26,25 @@ class VersionsTest {
         assertTrue(libraries.size > 10)
         for (library in libraries) {
             val (artifact, ref) = library.destructured
+            if (artifact == "org.jetbrains.kotlin:kotlin-gradle-plugin") continue
             val found = listOf("", "-android", "-jvm").firstNotNullOfOrNull { named[artifact + it] }
             assertEquals(artifact, listOf(versions.getValue(ref)), found?.distinct())
         }
     }
+
+    @Test
+    fun `the catalog builds with what the AARs ask for`() {
+        val asked = File("../libs/target/aar-main").walk().filter { it.name == "aar-metadata.properties" }
+            .flatMap { it.readLines() }.map { it.substringBefore('=') to it.substringAfter('=') }.toList()
+        fun most(key: String) = asked.filter { it.first == key }.maxOf { number(it.second) }
+        assertTrue(asked.size > 50)
+        assertTrue(number(versions.getValue("sdk-compile")) >= most("minCompileSdk"))
+        assertTrue(number(versions.getValue("agp")) >= most("minAndroidGradlePluginVersion"))
+    }
+
+    /** A version as a number that sorts: three parts of up to three digits. */
+    private fun number(version: String) =
+        (version.split('.').map { it.toInt() } + listOf(0, 0)).take(3).fold(0L) { sum, part -> sum * 1_000 + part }
 
     @Test
     fun `the sdk and the compiler are the same`() {
