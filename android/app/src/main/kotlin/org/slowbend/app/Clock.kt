@@ -3,8 +3,8 @@ package org.slowbend.app
 import android.content.Context
 import android.os.SystemClock
 import android.provider.Settings
-import java.util.TimeZone
 import slowbend.core.Moment
+import java.util.TimeZone
 
 /** When it is. The only place of the shell that asks the platform for it; tests give their own. */
 fun interface Clock {

@@ -1,12 +1,13 @@
 package org.slowbend.app
 
-import java.util.concurrent.CopyOnWriteArraySet
-import java.util.concurrent.Executor
 import slowbend.SlowbendInterface
 import slowbend.core.Act
 import slowbend.core.Moment
 import slowbend.core.Outcome
 import slowbend.core.Viewer
+import android.util.Log
+import java.util.concurrent.CopyOnWriteArraySet
+import java.util.concurrent.Executor
 
 /** What happened was recorded: screens are asked anew, the platform's alarms are made equal again. Called on [Door]'s executor. */
 fun interface Changed {
@@ -43,11 +44,16 @@ class Door(
     fun <T> change(verb: (SlowbendInterface, Viewer, Moment) -> T, then: (Result<T>) -> Unit = {}) {
         ask(
             { core, viewer, moment ->
-                verb(core, viewer, moment).also { listeners.forEach { it.changed(core, viewer, moment) } }
+                verb(core, viewer, moment).also { tell(core, viewer, moment) }
             },
             then,
         )
         work()
+    }
+
+    /** What was recorded stays recorded, and is answered so, whatever a listener makes of it. */
+    private fun tell(core: SlowbendInterface, viewer: Viewer, moment: Moment) = listeners.forEach { listener ->
+        runCatching { listener.changed(core, viewer, moment) }.onFailure { Log.e("slowbend", "after a change", it) }
     }
 
     /** Does the slow part in steps, other calls in between. */

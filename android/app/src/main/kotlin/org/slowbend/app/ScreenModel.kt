@@ -36,7 +36,9 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     private var path: ArrayList<String>
         get() = saved["path"] ?: arrayListOf(Place.Start.path())
-        set(value) { saved["path"] = value }
+        set(value) {
+            saved["path"] = value
+        }
     private var before: Long? = null
     private val handler = Handler(Looper.getMainLooper())
     private val again = Runnable { refresh() }
@@ -133,7 +135,9 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
         leftHanded = left
     }
 
-    override fun heard() { told = null }
+    override fun heard() {
+        told = null
+    }
 
     private companion object {
         const val SOON_MS = 1_000L

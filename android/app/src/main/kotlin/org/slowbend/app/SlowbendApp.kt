@@ -3,14 +3,14 @@ package org.slowbend.app
 import android.app.Application
 import android.os.Handler
 import android.os.Looper
-import java.io.File
-import java.util.UUID
-import java.util.concurrent.Executor
-import java.util.concurrent.Executors
 import org.slowbend.app.speech.Speaker
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
 import slowbend.core.Moment
+import java.io.File
+import java.util.UUID
+import java.util.concurrent.Executor
+import java.util.concurrent.Executors
 
 /** What lives as long as the process: the one door to the core, its clock and its executor, and the voice. */
 open class SlowbendApp : Application() {

@@ -4,13 +4,13 @@ import android.content.Context
 import android.text.format.DateFormat
 import androidx.core.content.edit
 import androidx.core.text.util.LocalePreferences
-import java.util.TimeZone
 import slowbend.core.DeviceId
 import slowbend.core.HourCycle
 import slowbend.core.Locale
 import slowbend.core.TemperatureUnit
 import slowbend.core.Viewer
 import slowbend.core.WeightUnit
+import java.util.TimeZone
 
 /** How this phone's owner reads: what they chose in the settings, and else what the phone is set to. */
 class Viewing(private val context: Context, private val zone: () -> String = { TimeZone.getDefault().id }) {
@@ -20,13 +20,19 @@ class Viewing(private val context: Context, private val zone: () -> String = { T
     val leftHanded get() = chosen.getBoolean("left_handed", false)
 
     fun viewer(device: DeviceId) = Viewer(
-        locale = when (said("locale") { language() }) { in SPANISH -> Locale.ES_US else -> Locale.EN_US },
+        locale = when (said("locale") { language() }) {
+            in SPANISH -> Locale.ES_US else -> Locale.EN_US
+        },
         temperature = when (said("temperature") { LocalePreferences.getTemperatureUnit() }) {
             "celsius" -> TemperatureUnit.CELSIUS
             else -> TemperatureUnit.FAHRENHEIT
         },
-        weight = when (said("weight") { usualWeight() }) { "kilogram" -> WeightUnit.KILOGRAM else -> WeightUnit.POUND },
-        hours = when (said("hours") { usualHours() }) { "twentyfour" -> HourCycle.TWENTY_FOUR else -> HourCycle.TWELVE },
+        weight = when (said("weight") { usualWeight() }) {
+            "kilogram" -> WeightUnit.KILOGRAM else -> WeightUnit.POUND
+        },
+        hours = when (said("hours") { usualHours() }) {
+            "twentyfour" -> HourCycle.TWENTY_FOUR else -> HourCycle.TWELVE
+        },
         zone = zone(),
         device = device,
     )

@@ -1,8 +1,5 @@
 package org.slowbend.app
 
-import java.lang.reflect.InvocationTargetException
-import java.lang.reflect.Proxy
-import java.util.concurrent.Executor
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
 import slowbend.core.Act
@@ -17,6 +14,9 @@ import slowbend.core.Serve
 import slowbend.core.Stage
 import slowbend.core.Subject
 import slowbend.core.Trouble
+import java.lang.reflect.InvocationTargetException
+import java.lang.reflect.Proxy
+import java.util.concurrent.Executor
 
 /** Saturday 2026-06-13 07:00 in Chicago: the day of the invented regatta lunch. */
 const val MORNING = 1_781_352_000_000
@@ -29,7 +29,9 @@ class TestClock : Clock {
     var boot = "1"
     override fun now() = Moment(utcMs, ZONE, boot, utcMs - MORNING + MINUTE)
 
-    fun wait(minutes: Int) { utcMs += minutes * MINUTE }
+    fun wait(minutes: Int) {
+        utcMs += minutes * MINUTE
+    }
 }
 
 /** The app over the real core, with a clock of the test's, on the test's own thread, counting the calls of the core. */
@@ -43,7 +45,9 @@ class TestApp : SlowbendApp() {
 
     /** What was said aloud, in order. */
     val said = mutableListOf<String>()
-    override fun say(text: String) { said += text }
+    override fun say(text: String) {
+        said += text
+    }
 
     private var made: Door? = null
     override val door get() = made ?: makeDoor().also { made = it }
@@ -78,19 +82,24 @@ class TestApp : SlowbendApp() {
         return answer!!.getOrThrow()
     }
 
-    /** A drum, a kettle, and the regatta lunch for fourteen at two o'clock. Invented. */
+    /**
+     * A drum, a kettle, and the regatta lunch for fourteen at two o'clock. Invented. Each thing is made a second after the
+     * other, for names rise with time, and things of one time stand in the order of their random names.
+     */
     fun regatta(): Lunch {
-        val drum = done(Act.AddPit("Drum", PitKind.DRUM, 2_600, null)).pit()
-        val kettle = done(Act.AddPit("Kettle", PitKind.KETTLE, 2_300, 60)).pit()
+        fun made(act: Act) = done(act).made.also { clock.utcMs += 1_000 }
+        val drum = made(Act.AddPit("Drum", PitKind.DRUM, 2_600, null)).firstNotNullOf { (it as? Subject.Pit)?.v1 }
+        val kettle = made(Act.AddPit("Kettle", PitKind.KETTLE, 2_300, 60)).firstNotNullOf { (it as? Subject.Pit)?.v1 }
+        val serve = Serve(MORNING + 7 * 60 * MINUTE, ZONE)
+        val cook = made(Act.StartCook("Regatta lunch", serve, 14, emptyList(), false)).firstNotNullOf { (it as? Subject.Cook)?.v1 }
         val mop = Cadence.Mop(30)
         val meats = listOf(
             NewMeat("Slab one", Cut.SPARE_RIBS, Form.INTACT, 1_600, mop, drum),
             NewMeat("Slab two", Cut.SPARE_RIBS, Form.INTACT, 1_500, mop, drum),
             NewMeat("Butt", Cut.PORK_BUTT, Form.INTACT, 3_600, null, drum),
             NewMeat("Breast", Cut.TURKEY_BREAST, Form.INTACT, 2_500, null, kettle),
-        )
-        val made = done(Act.StartCook("Regatta lunch", Serve(MORNING + 7 * 60 * MINUTE, ZONE), 14, meats, false)).made
-        return Lunch(made.firstNotNullOf { (it as? Subject.Cook)?.v1 }, made.mapNotNull { (it as? Subject.Piece)?.v1 }, drum, kettle)
+        ).map { meat -> made(Act.AddMeat(cook, meat)).firstNotNullOf { (it as? Subject.Piece)?.v1 } }
+        return Lunch(cook, meats, drum, kettle)
     }
 
     /** The same an hour and a half in: the slabs are due for their second mop. */
@@ -106,8 +115,6 @@ class TestApp : SlowbendApp() {
         clock.wait(32)
         return lunch
     }
-
-    private fun Outcome.pit() = made.firstNotNullOf { (it as? Subject.Pit)?.v1 }
 }
 
 /** What [TestApp.regatta] made. */

@@ -35,8 +35,12 @@ class LifeTest {
         val lunch = app.underWay()
         val model = launch().get().model
         val places = mapOf(
-            Place.Start to "start", Place.Now(lunch.cook) to "pitside", Place.Piece(lunch.meats[0]) to "piece",
-            Place.Check(lunch.meats[0]) to "check", Place.Timeline(lunch.cook) to "timeline", Place.Settings to "settings",
+            Place.Start to "start",
+            Place.Now(lunch.cook) to "pitside",
+            Place.Piece(lunch.meats[0]) to "piece",
+            Place.Check(lunch.meats[0]) to "check",
+            Place.Timeline(lunch.cook) to "timeline",
+            Place.Settings to "settings",
         )
         for ((place, verb) in places) {
             app.calls.clear()

@@ -1,10 +1,10 @@
 package org.slowbend.app
 
-import java.io.File
-import javax.xml.parsers.DocumentBuilderFactory
 import org.junit.Assert.assertEquals
 import org.junit.Test
 import org.w3c.dom.Element
+import java.io.File
+import javax.xml.parsers.DocumentBuilderFactory
 
 /** The merged manifest: what the app may do and what of it others can reach. Nothing enforces these in a test. */
 class ManifestTest {

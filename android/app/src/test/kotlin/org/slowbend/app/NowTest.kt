@@ -66,7 +66,10 @@ class NowTest {
     private fun SemanticsNode.capitalMm() = layout().layoutInput.run { millimeters(with(density) { style.fontSize.toPx() } * capital) }
 
     private fun texts(within: SemanticsMatcher) =
-        rule.onAllNodes(SemanticsMatcher.keyIsDefined(SemanticsActions.GetTextLayoutResult) and within, useUnmergedTree = true).fetchSemanticsNodes()
+        rule.onAllNodes(
+            SemanticsMatcher.keyIsDefined(SemanticsActions.GetTextLayoutResult) and within,
+            useUnmergedTree = true,
+        ).fetchSemanticsNodes()
 
     @Test
     fun `what is read at two meters is large enough`() = measured()

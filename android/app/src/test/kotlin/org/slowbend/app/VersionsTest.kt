@@ -1,9 +1,9 @@
 package org.slowbend.app
 
-import java.io.File
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertTrue
 import org.junit.Test
+import java.io.File
 
 /** The version catalog of Gradle and the poms of Maven say the same. */
 class VersionsTest {

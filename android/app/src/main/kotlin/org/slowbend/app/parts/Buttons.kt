@@ -23,9 +23,9 @@ import org.slowbend.app.Shell
 import org.slowbend.app.theme.Inked
 import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
-import slowbend.core.Button as CoreButton
 import slowbend.core.Link
 import slowbend.core.Tone
+import slowbend.core.Button as CoreButton
 
 /** Something to tap, at least [least] high and wide. */
 @Composable

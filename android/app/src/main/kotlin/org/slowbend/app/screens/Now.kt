@@ -96,7 +96,10 @@ private fun Verb(now: Headline) {
     val inks = LocalInks.current.of(now.weight)
     Column(
         Modifier.fillMaxWidth().background(inks.ground).padding(8.dp).testTag("headline")
-            .semantics(mergeDescendants = true) { liveRegion = LiveRegionMode.Polite; heading() },
+            .semantics(mergeDescendants = true) {
+                liveRegion = LiveRegionMode.Polite
+                heading()
+            },
     ) {
         val (huge, large) = boardOf(At2m.VERB_MM) to boardOf(At2m.MEAT_MM)
         Fitted(now.verb, inks.ink, huge, Modifier.testTag("verb"))

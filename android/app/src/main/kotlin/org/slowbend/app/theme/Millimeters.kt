@@ -31,7 +31,10 @@ fun pixels(mm: Float, screen: DisplayMetrics) = TypedValue.applyDimension(TypedV
 /** The height of a capital of the board face, as a part of its font size. */
 val capital: Float by lazy {
     val bounds = Rect()
-    Paint().apply { typeface = boardFace; textSize = 1_000f }.getTextBounds("H", 0, 1, bounds)
+    Paint().apply {
+        typeface = boardFace
+        textSize = 1_000f
+    }.getTextBounds("H", 0, 1, bounds)
     bounds.height() / 1_000f
 }
 

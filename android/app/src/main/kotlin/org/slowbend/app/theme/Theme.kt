@@ -2,6 +2,7 @@ package org.slowbend.app.theme
 
 import android.graphics.Typeface
 import androidx.compose.foundation.isSystemInDarkTheme
+import androidx.compose.foundation.shape.RoundedCornerShape
 import androidx.compose.material3.ColorScheme
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Shapes
@@ -16,13 +17,18 @@ import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.text.style.Hyphens
 import androidx.compose.ui.unit.dp
 import androidx.compose.ui.unit.sp
-import androidx.compose.foundation.shape.RoundedCornerShape
 
 /** The face of verbs, names and clocks: the phone's own condensed bold. */
 val boardFace: Typeface = Typeface.create("sans-serif-condensed", Typeface.BOLD)
 private val board = FontFamily(boardFace)
 
-private fun head(size: Int) = TextStyle(fontFamily = board, fontWeight = FontWeight.Bold, fontSize = size.sp, lineHeight = (size * 1.15f).sp, hyphens = Hyphens.Auto)
+private fun head(size: Int) = TextStyle(
+    fontFamily = board,
+    fontWeight = FontWeight.Bold,
+    fontSize = size.sp,
+    lineHeight = (size * 1.15f).sp,
+    hyphens = Hyphens.Auto,
+)
 
 private fun text(size: Int) = TextStyle(fontSize = size.sp, lineHeight = (size * 1.4f).sp, fontFeatureSettings = "tnum, lnum")
 
