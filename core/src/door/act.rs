@@ -6,6 +6,7 @@ use crate::{
         Act, Outcome, Undo,
         decide::{Context, Decision, Owner, decide},
     },
+    cook::fold,
     error::Trouble,
     ids::CookId,
     log::{Body, Draft, Entry, EntryKey, Field, Payload, Stamp, Subject},
@@ -162,7 +163,9 @@ impl Slowbend {
                 .iter()
                 .zip(entries)
                 .filter(|(draft, _)| Group::from(draft.cook) == group);
-            let of_group: Vec<Entry> = of_group.map(|(_, entry)| entry.clone()).collect();
+            let of_group: Vec<fold::Known> = of_group
+                .map(|(draft, entry)| fold::Known::recorded(entry, draft))
+                .collect();
             self.follow(group, &of_group, seq)?;
         }
         let changed = drafts
