@@ -11,7 +11,7 @@ use crate::{
     ids::CookId,
     log::{Body, Draft, Entry, EntryKey, Field, Payload, Stamp, Subject},
     moment::{Moment, SECOND},
-    store::{Along, CookLine, Group, Store, StoreTrouble},
+    store::{Along, Chunks, CookLine, Group, Store, StoreTrouble},
     words::{Viewer, Words},
 };
 use std::collections::BTreeSet;
@@ -66,7 +66,7 @@ impl Slowbend {
         let stamps = self.stamps(decision.drafts.len(), moment);
         let outcome = self.outcome(viewer, &decision, moment);
         let once = token.map(|token| (token, moment.utc_ms, to_json(&outcome)));
-        let written = self.write(&decision.drafts, &stamps, once, &[]);
+        let written = self.write(&decision.drafts, &stamps, once, Chunks::default());
         written.map_err(|trouble| trouble.with_reason(Words::of(viewer).text(trouble.key())))?;
         Ok(outcome)
     }
@@ -126,7 +126,7 @@ impl Slowbend {
         drafts: &[Draft],
         stamps: &[Stamp],
         once: Option<(&str, i64, String)>,
-        chunks: &[crate::store::ChunkRow],
+        chunks: Chunks<'_>,
     ) -> Result<(), StoreTrouble> {
         if drafts.is_empty() {
             return Ok(());

@@ -116,11 +116,16 @@ impl Store {
             .collect::<rusqlite::Result<_>>()?)
     }
 
-    /// Past cooks, latest first, those begun before `before`.
+    /// Past cooks, latest first, those begun before `before`: `limit` of them, and those begun at the last one's
+    /// instant, so that a page never parts them.
     pub fn past_lines(&self, before: i64, limit: i64) -> Result<Vec<CookLine>> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT cook, name, started, finished, demo FROM cooks WHERE finished IS NOT NULL AND started < ? \
-             ORDER BY started DESC, cook LIMIT ?",
+            "SELECT cook, name, started, finished, demo FROM cooks \
+             WHERE finished IS NOT NULL AND started < ?1 AND started >= ( \
+               SELECT min(started) FROM ( \
+                 SELECT started FROM cooks WHERE finished IS NOT NULL AND started < ?1 \
+                 ORDER BY started DESC LIMIT ?2)) \
+             ORDER BY started DESC, cook",
         )?;
         Ok(statement
             .query_map([before, limit], line)?

@@ -101,12 +101,11 @@ pub fn nothing_missed(
 }
 
 /// Checks that what was answered keeps its name to itself: ordinals never fall.
-/// Waking is left out: a sleep that is taken back gives its number to the one before, which is again the one to end.
 ///
 /// # Errors
 /// The first that does.
 pub fn answered_for_good(due: &[Due], before: &mut Ordinals) -> Told<()> {
-    for due in due.iter().filter(|due| !matches!(due.job, Job::WakeUp(_))) {
+    for due in due {
         let last = before.entry((due.cook, due.job)).or_insert(due.ordinal);
         if due.ordinal < *last {
             return Err(format!(
