@@ -23,12 +23,20 @@ pub fn app(home: Arc<Home>) -> Router {
         .route("/demo", post(demo::post))
         .route("/cook", post(forms::cook::post))
         .route(
+            "/cook/{cook}/file",
+            post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FORM_BYTES_MAX)),
+        )
+        .route(
             "/cook/{cook}/{form}",
             get(pages::show).post(forms::write::post),
         )
         .route(
             "/meat/{piece}/check",
             get(pages::show).post(forms::check::post),
+        )
+        .route(
+            "/meat/{piece}/{form}",
+            get(pages::show).post(forms::meat::post),
         )
         .route(
             "/settings/{form}",

@@ -48,7 +48,7 @@
     wait();
   }
 
-  const fields = (main) => main.querySelectorAll("input:not([type=hidden]), select");
+  const fields = (main) => main.querySelectorAll("input:not([type=hidden], [type=file]), select, textarea");
   const formOf = (field) => field.form && field.form.elements.namedItem("form").value;
 
   // What was typed or chosen and not yet sent.
@@ -70,7 +70,7 @@
 
   function find(kept) {
     if (!kept) return null;
-    for (const element of $("main").querySelectorAll("a, button, input, select, summary")) {
+    for (const element of $("main").querySelectorAll("a, button, input, select, textarea, summary")) {
       const name = nameOf(element);
       if (name.href === kept.href && name.form === kept.form && name.name === kept.name && name.text === kept.text) return element;
     }
@@ -78,7 +78,7 @@
   }
 
   // Somebody is typing: the page waits until they are through, or have left it.
-  const isTyping = () => Date.now() - touched < 20_000 && document.activeElement?.matches("#main input:not([type=radio], [type=checkbox]), #main select");
+  const isTyping = () => Date.now() - touched < 20_000 && document.activeElement?.matches("#main input:not([type=radio], [type=checkbox]), #main select, #main textarea");
 
   function isChanged(field) {
     if (field.matches("select")) return !field.options[field.selectedIndex]?.defaultSelected && field.selectedIndex !== usual(field);
@@ -163,10 +163,20 @@
     return true;
   }
 
+  // What works only with this script, and is hidden without it.
   function soundLine() {
-    const button = $("sound");
-    if (button) button.hidden = false;
+    if ($("sound")) $("sound").hidden = false;
+    for (const label of document.querySelectorAll("[data-file]")) label.hidden = false;
   }
+
+  // A file that was chosen becomes the rows that would be pasted.
+  document.addEventListener("change", async (event) => {
+    const file = event.target.matches("[data-file] input") && event.target.files[0];
+    if (!file) return;
+    const form = event.target.form;
+    form.elements.rows.value = await file.text();
+    form.elements.source.value ||= file.name.replace(/\.[^.]*$/, "");
+  });
 
   function wake() {
     const Context = window.AudioContext || window.webkitAudioContext;

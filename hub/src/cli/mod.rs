@@ -4,6 +4,7 @@ mod end;
 mod export;
 mod import;
 mod open;
+mod out;
 mod sum;
 
 use clap::{Args, Parser, Subcommand};

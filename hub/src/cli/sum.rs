@@ -1,6 +1,6 @@
 //! `slowbend sum`: the sums of core from a terminal or a script. A new sum is one line in [`SUMS`].
 
-use super::end::End;
+use super::{end::End, out::print};
 use clap::Args;
 use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
@@ -72,16 +72,14 @@ fn schema<I: JsonSchema, O: JsonSchema, E>(_: impl Fn(&I) -> Result<O, E>) -> Va
 /// An unknown name, an input that cannot be read, or the sum's own refusal.
 pub fn run(asked: &Asked) -> Result<(), End> {
     let Some(name) = &asked.name else {
-        print!("{}", list());
-        return Ok(());
+        return Ok(print(&list())?);
     };
     let sum = find(name)?;
     let output = match asked.schema {
         true => (sum.schema)(),
         false => (sum.run)(&input(asked)?).map_err(End::Refused)?,
     };
-    println!("{output:#}");
-    Ok(())
+    Ok(print(&format!("{output:#}\n"))?)
 }
 
 fn list() -> String {

@@ -4,6 +4,7 @@
 //! whoever watches.
 
 mod script;
+mod zone;
 
 use crate::{
     forms,
@@ -32,6 +33,7 @@ use std::{
     path::{Path, PathBuf},
     sync::Arc,
 };
+pub use zone::reader_of;
 
 /// Which cook is the demo and how far its readings have come, kept beside the database.
 #[derive(Clone, Debug, Serialize, Deserialize)]
@@ -41,6 +43,10 @@ pub struct Kept {
     /// Demos that were watched before.
     #[serde(default)]
     pub past: Vec<CookId>,
+    /// The zone that each demo's pages are read in.
+    #[serde(default)]
+    pub zones: BTreeMap<CookId, String>,
+    /// The hour that the script counts back from: the probes go by it.
     serve: i64,
     read_until: i64,
 }
@@ -107,7 +113,8 @@ fn under_way(door: &mut Slowbend, data: &Path, viewer: &Viewer, moment: &Moment)
     is_open.then_some(kept.cook)
 }
 
-/// Plays the past of the demo, so that it stands at its mid-morning now.
+/// Plays the past of the demo, so that it stands at its mid-morning now. All of it is laid around now; only the hour it is
+/// served is moved, by half an hour at most, to two o'clock on the demo's own clock.
 ///
 /// # Errors
 /// What the door answers; the script itself is refused nowhere, which a test holds.
@@ -119,10 +126,12 @@ pub fn begin(
 ) -> Result<CookId, Trouble> {
     let script = Script::embedded();
     let serve = moment.utc_ms.div_euclid(MINUTE) * MINUTE + script.watched_from * MINUTE;
+    let (at_two, zone) = zone::at_two(serve);
     let mut names = BTreeMap::from([
-        ("serve".to_owned(), Value::from(serve)),
-        ("zone".to_owned(), Value::from(viewer.zone.clone())),
+        ("serve".to_owned(), Value::from(at_two)),
+        ("zone".to_owned(), Value::from(zone.clone())),
     ]);
+    names.extend(script.texts(viewer.locale));
     let mut read = i64::MIN;
     for step in &script.acts {
         let at = serve - step.before * MINUTE;
@@ -140,14 +149,18 @@ pub fn begin(
         );
     }
     door.readings(&script.readings(serve, read, moment.utc_ms), moment)?;
-    let cook = serde_json::from_value(names.remove("cook").unwrap_or_default())
+    let cook: CookId = serde_json::from_value(names.remove("cook").unwrap_or_default())
         .expect("the script starts a cook");
-    let before = kept(data).map_or(vec![], |before| [before.past, vec![before.cook]].concat());
+    let (past, mut zones) = kept(data).map_or_else(Default::default, |before| {
+        ([before.past, vec![before.cook]].concat(), before.zones)
+    });
+    zones.insert(cook, zone);
     keep(
         data,
         &Kept {
             cook,
-            past: before,
+            past,
+            zones,
             serve,
             read_until: moment.utc_ms,
         },

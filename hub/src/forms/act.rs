@@ -21,6 +21,7 @@ pub async fn post(
         let stale = Refused::new(words(reader.viewer.locale).stale_button);
         return again(&home, &reader, typed, stale.into()).await;
     };
+    let reader = crate::demo::reader_of(&home, &reader, back(&typed)).await;
     // The button's number is part of the name: two buttons of one form are two acts.
     match record(&home, &reader, &once_key(&typed, &button), act).await {
         Ok(outcome) => on(&home, &reader, back(&typed), &outcome),

@@ -18,7 +18,7 @@ use slowbend_core::{
 use std::{ops::RangeInclusive, sync::Arc};
 
 /// What may be read inside a meat: −20 to 200 °C, as [`Temperature`] holds it.
-const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
+pub const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
 
 /// Records the pass, then shows the meat.
 pub async fn post(

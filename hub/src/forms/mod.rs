@@ -5,11 +5,14 @@ pub mod act;
 pub mod check;
 pub mod cook;
 pub mod field;
+pub mod file;
+pub mod meat;
 pub mod rang;
 pub mod settings;
 pub mod write;
 
 use crate::{
+    demo,
     home::Home,
     once,
     pages::{Beside, Page, answer, render, troubled},
@@ -81,6 +84,7 @@ pub async fn take(
     next: impl FnOnce(Page, &Outcome) -> Page,
 ) -> Response {
     let moment = home.moment();
+    let reader = &demo::reader_of(home, reader, back(&typed)).await;
     let act = read(&Reading::new(reader, &typed, &moment));
     let done = match act {
         Ok(act) => record(home, reader, &once_key(&typed, "act"), act).await,

@@ -37,7 +37,7 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
                 p { strong {} " " span {} }
                 a .button href="/" { (words.show) }
             }
-            main #main tabindex="-1" data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
+            main #main tabindex="-1" data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
                 (said(sheet))
                 (invented(sheet, head.cook))
                 (due(sheet, alarms))

@@ -3,8 +3,10 @@
 //! Core makes the screens; here they become HTML and nothing is decided.
 
 mod check;
+mod file;
 mod layout;
 mod meat;
+mod meat_forms;
 mod now;
 mod parts;
 mod settings;
@@ -156,7 +158,7 @@ pub async fn render(
     page: Page,
     beside: Beside,
 ) -> Result<Markup, Trouble> {
-    let reader = reader.clone();
+    let reader = crate::demo::reader_of(home, reader, page).await;
     let demo = crate::demo::kept(&home.data);
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
@@ -170,9 +172,14 @@ pub async fn render(
             }
             Page::Write(cook) => {
                 let now = door.pitside(viewer, cook, moment)?;
-                write::page(&sheet, &now, &door.start(viewer, None, moment)?)
+                let start = door.start(viewer, None, moment)?;
+                write::page(&sheet, &now, &start, &door.settings(viewer, moment)?)
             }
-            Page::Meat(piece) => meat::page(&sheet, &door.piece(viewer, piece, moment)?),
+            Page::Meat(piece) => {
+                let screen = door.piece(viewer, piece, moment)?;
+                let now = door.pitside(viewer, screen.cook, moment)?;
+                meat::page(&sheet, &screen, &write::meats(&now))
+            }
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
         };

@@ -81,11 +81,19 @@ fn editable(
         .fields
         .iter()
         .filter(|field| !field.field.starts_with("band"));
+    let is_back = sheet
+        .beside
+        .typed
+        .text("form")
+        .starts_with(&format!("{id}-"));
     html! {
         section .card {
             h3 { (thing.name) }
             @if !thing.detail.is_empty() { p .detail { (thing.detail) } }
-            @for field in fields { (one(sheet, &format!("{id}-{}", field.field), thing.of, field, labels)) }
+            details open[is_back] {
+                summary { (sheet.words.change) }
+                @for field in fields { (one(sheet, &format!("{id}-{}", field.field), thing.of, field, labels)) }
+            }
             (more)
         }
     }

@@ -2,9 +2,17 @@
 
 use super::{Sheet, layout::Head, parts, parts::Kind};
 use maud::{Markup, html};
-use slowbend_core::screens::{Pitside, Place, StartScreen};
+use slowbend_core::{
+    log::Subject,
+    screens::{Pitside, Place, Settings, StartScreen},
+};
 
-pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Markup) {
+pub fn page(
+    sheet: &Sheet<'_>,
+    now: &Pitside,
+    start: &StartScreen,
+    settings: &Settings,
+) -> (Head, Markup) {
     let words = sheet.words;
     let head = Head {
         title: words.write.into(),
@@ -34,6 +42,21 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
     let choice = |form: &str, name: &str, label: &str, options: Vec<(String, &str)>| {
         parts::choice(sheet, form, name, label, options, "")
     };
+    let thermometer = |form: &str| {
+        let known = thermometers(settings);
+        let none = (String::new(), words.other_thermometer);
+        let options = known
+            .iter()
+            .map(|(id, name)| (id.clone(), *name))
+            .chain(std::iter::once(none));
+        parts::choice(sheet, form, "thermometer", words.read_with, options, "")
+    };
+    let did = [
+        (String::new(), words.did_nothing),
+        ("wet".into(), words.did_wet),
+        ("turn".into(), words.did_turn),
+        ("glaze".into(), words.did_glaze),
+    ];
     let main = html! {
         h1 { (words.write) }
         div .two {
@@ -43,6 +66,14 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
                     (choice("reading", "place", words.place, places.clone()))
                     (number("reading", "temp", words.temp))
                     (text("reading", "spot", words.spot))
+                    (thermometer("reading"))
+                    (parts::ago(sheet))
+                }))
+            }
+            @if !meats.is_empty() {
+                (card(sheet, "opening", words.opening, &to("opening"), html! {
+                    p .how { (words.opening_hint) }
+                    @for (id, name) in &meats { (choice("opening", &format!("did-{id}"), name, did.to_vec())) }
                     (parts::ago(sheet))
                 }))
             }
@@ -90,8 +121,10 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
                     (text("probe", "sensor", words.probe_sensor))
                     (choice("probe", "place", words.place, places.clone()))
                     (text("probe", "spot", words.spot))
+                    (thermometer("probe"))
                 }))
             }
+            (super::file::card(sheet, &to("file")))
         }
     };
     (head, main)
@@ -99,15 +132,25 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
 
 fn card(sheet: &Sheet<'_>, id: &str, heading: &str, action: &str, inside: Markup) -> Markup {
     html! {
-        section .card {
-            h2 { (heading) }
+        details .card open[sheet.beside.typed.text("form") == id] {
+            summary { h2 { (heading) } }
             (sheet.form(id, action, html! { (inside) button .button { (sheet.words.write_down) } }))
         }
     }
 }
 
+/// The thermometers that are known.
+fn thermometers(settings: &Settings) -> Vec<(String, &str)> {
+    let known = settings.thermometers.iter();
+    let named = known.filter_map(|one| match one.of {
+        Subject::Thermometer(id) => Some((id.to_string(), one.name.as_str())),
+        _ => None,
+    });
+    named.collect()
+}
+
 /// The meats that have a page of their own.
-fn meats(now: &Pitside) -> Vec<(String, &str)> {
+pub fn meats(now: &Pitside) -> Vec<(String, &str)> {
     let linked = now.meats.iter().filter_map(|line| match &line.link {
         Some(Place::Piece { piece } | Place::Check { piece }) => {
             Some((piece.to_string(), line.name.as_str()))

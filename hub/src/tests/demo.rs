@@ -93,3 +93,49 @@ async fn after_its_end_it_can_be_watched_again_and_both_are_called_invented() {
     }
     assert!(get(&home, "/").await.body.contains("(demo, invented)"));
 }
+
+#[tokio::test]
+async fn its_lunch_is_at_two_wherever_and_whenever_it_is_watched_and_in_the_language_of_whoever_starts_it()
+ {
+    for hours in [0, 5, 11, 17] {
+        let (_folder, home) = home();
+        home.set_clock(NOW + hours * 60 * MINUTE + 13 * MINUTE);
+        let started = post(&home, "/demo", &[("token", &token())])
+            .await
+            .to
+            .unwrap();
+        let now = started.split('?').next().unwrap();
+        let page = get(&home, now).await.body;
+        assert!(
+            page.contains("On the table 2:00\u{202f}PM") || page.contains("On the table 2:00 PM"),
+            "{page}"
+        );
+        let meat = links(&page, "/meat/").remove(0);
+        let other = get(&home, &meat).await.body;
+        assert!(
+            !other.contains(" 4:") && !other.contains(" 5:"),
+            "its own clock on each page: {other}"
+        );
+    }
+}
+
+#[tokio::test]
+async fn its_meats_are_named_in_spanish_for_whoever_reads_spanish() {
+    let (_folder, home) = home();
+    let spanish = slowbend_core::words::Viewer {
+        locale: slowbend_core::words::Locale::EsUs,
+        ..slowbend_core::words::Viewer::default_for(home.device)
+    };
+    let begun = home
+        .ask_here(|door, moment| crate::demo::begin(door, &home.data, &spanish, moment))
+        .unwrap();
+    let page = get_in(&home, &format!("/cook/{begun}"), "es-MX").await.body;
+    for named in [
+        "Costillar en papel",
+        "Espaldilla",
+        "Pechuga de pavo",
+        "Tambo",
+    ] {
+        assert!(page.contains(named), "{named}: {page}");
+    }
+}

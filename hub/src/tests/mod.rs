@@ -1,10 +1,12 @@
 //! The pages, asked in-process: no port, no browser, a clock that stands.
 
 mod acts;
+mod contrast;
 mod demo;
 mod faults;
 mod guard;
 mod live;
+mod meat;
 mod pages;
 
 use crate::{app::app, clock::Clock, data, home::Home};

@@ -22,7 +22,7 @@ screen-check-now = Check now.
 screen-check-in = Check again in { $wait }.
 
 headline-nothing = Nothing now
-headline-nothing-on = No meat is on a pit.
+headline-nothing-on = No meat is on a pit. Tap a meat to say when one goes on.
 headline-nothing-due = Nothing is due.
 headline-speech = { $verb }: { $what }, { $when }.
 

@@ -22,7 +22,7 @@ screen-check-now = Prueba ahora.
 screen-check-in = Prueba otra vez en { $wait }.
 
 headline-nothing = Nada por ahora
-headline-nothing-on = No hay carne en ningún asador.
+headline-nothing-on = No hay carne en ningún asador. Toca una carne para decir cuándo entra.
 headline-nothing-due = No toca nada.
 headline-speech = { $verb }: { $what }, { $when }.
 

@@ -7,7 +7,7 @@ mod into;
 mod questions;
 mod report;
 
-use super::{end::End, open::open};
+use super::{end::End, open::open, out::print};
 use clap::Args;
 use slowbend_core::{
     moment::HOUR,
@@ -81,12 +81,9 @@ pub fn run(data: Option<PathBuf>, asked: &Asked) -> Result<(), End> {
     let report = opened
         .door
         .import_readings(file, &plan, Some(cook), &moment)?;
-    print!(
-        "{}",
-        report::reported(&report, &Words::of(&viewer), moment.utc_ms)
-    );
     opened.door.suspend()?;
-    Ok(())
+    let said = report::reported(&report, &Words::of(&viewer), moment.utc_ms);
+    Ok(print(&said)?)
 }
 
 fn head(file: &Path) -> Result<Vec<u8>, End> {
