@@ -4,23 +4,39 @@
   const $ = (id) => document.getElementById(id);
   let timer = 0;
   let touched = 0;
+  let turn = 0;
+  let going = 0;
   let sound = null;
 
   // The page anew: the part that changes is swapped, and what had the focus keeps it.
   async function show(address, options) {
-    let answer;
+    const mine = turn;
+    let answer, text;
     try {
       answer = await fetch(address, { credentials: "same-origin", ...options });
+      text = await answer.text();
     } catch {
       return away(true);
     }
-    const text = await answer.text();
     away(false);
+    // Somebody went elsewhere meanwhile: an older page must not come back over it.
+    if (mine !== turn) return;
     const page = new DOMParser().parseFromString(text, "text/html");
     const next = page.getElementById("main");
     if (!next) return location.assign(address);
     swap(page, next);
     return answer.url;
+  }
+
+  // Somewhere else because somebody said so; until it is there, the page is not fetched anew.
+  async function go(address, options) {
+    turn += 1;
+    going += 1;
+    try {
+      return await show(address, options);
+    } finally {
+      going -= 1;
+    }
   }
 
   function swap(page, next) {
@@ -89,9 +105,9 @@
   const usual = (select) => Math.max(0, [...select.options].findIndex((option) => option.defaultSelected));
 
   async function refresh() {
-    if (isTyping()) {
+    if (going || isTyping()) {
       clearTimeout(timer);
-      timer = setTimeout(refresh, 5_000);
+      timer = setTimeout(refresh, going ? 500 : 5_000);
       return;
     }
     await show(location.pathname + location.search.replace(/[?&]told=\d+/, ""));
@@ -200,7 +216,7 @@
     form.dataset.sent = "1";
     const body = new URLSearchParams(new FormData(form));
     if (button && button.name) body.append(button.name, button.value);
-    const to = await show(form.action, { method: "POST", body });
+    const to = await go(form.action, { method: "POST", body });
     delete form.dataset.sent;
     if (!to) return;
     if (new URL(to).pathname !== new URL(form.action).pathname || new URL(to).search) history.pushState(null, "", to);
@@ -214,7 +230,7 @@
     const link = event.target.closest("a[href^='/']");
     if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
     event.preventDefault();
-    const to = await show(link.href);
+    const to = await go(link.href);
     if (!to) return;
     history.pushState(null, "", to);
     $("ringing").hidden = true;
@@ -222,7 +238,7 @@
     scrollTo(0, 0);
   });
 
-  addEventListener("popstate", () => show(location.href));
+  addEventListener("popstate", () => go(location.href));
   addEventListener("pageshow", (event) => event.persisted && refresh());
   for (const kind of ["input", "focusin"]) document.addEventListener(kind, () => (touched = Date.now()));
   document.addEventListener("visibilitychange", () => !document.hidden && (refresh(), ring()));

@@ -91,7 +91,7 @@ fn cadence(reading: &Reading<'_>, _: CookId, piece: PieceId) -> Result<Act, Refu
 fn prepared(reading: &Reading<'_>, _: CookId, piece: PieceId) -> Result<Act, Refused> {
     Ok(field(
         piece,
-        Field::Form(reading.typed.chosen("form", reading.words.choose)?),
+        Field::Form(reading.typed.chosen("prepared", reading.words.choose)?),
     ))
 }
 

@@ -142,7 +142,7 @@ fn meat(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
     let meat = NewMeat {
         name: named.unwrap_or_default(),
         cut: typed.chosen("cut", reading.words.choose)?,
-        form: typed.chosen("form", reading.words.choose)?,
+        form: typed.chosen("prepared", reading.words.choose)?,
         weight_g: weight(reading, "weight")?,
         cadence: cadence(reading)?,
         pit: typed.parsed("pit", reading.words.choose)?,

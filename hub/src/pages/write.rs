@@ -101,7 +101,7 @@ pub fn page(
                 (choice("meat", "cut", words.cut, start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str())).collect()))
                 (text("meat", "name", words.meat_name))
                 (number("meat", "weight", &start.form.weight))
-                (choice("meat", "form", words.form, crate::words::forms(words).collect()))
+                (choice("meat", "prepared", words.form, crate::words::forms(words).collect()))
                 (choice("meat", "cadence", words.cadence, crate::words::cadences(words).collect()))
                 (choice("meat", "pit", words.pit, std::iter::once((String::new(), words.no_pit)).chain(pits()).collect()))
             }))

@@ -213,7 +213,7 @@ async fn each_thing_that_can_be_written_down_is_recorded() {
             "meat",
             vec![
                 ("cut", "turkey_breast"),
-                ("form", "intact"),
+                ("prepared", "intact"),
                 ("weight", "6 lb"),
                 ("cadence", ""),
                 ("pit", ""),
@@ -236,7 +236,11 @@ async fn each_thing_that_can_be_written_down_is_recorded() {
     for (form, fields) in &forms {
         let before = entries(&home);
         let token = token();
-        let mut all = vec![("token", token.as_str()), ("back", now.as_str())];
+        let mut all = vec![
+            ("token", token.as_str()),
+            ("form", *form),
+            ("back", now.as_str()),
+        ];
         all.extend_from_slice(fields);
         let answer = post(&home, &format!("{now}/{form}"), &all).await;
         assert_eq!(

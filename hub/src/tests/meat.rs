@@ -8,7 +8,8 @@ use std::sync::Arc;
 /// Sends a form of the page `back` and expects that it is recorded.
 async fn send(home: &Arc<Home>, path: &str, fields: &[(&str, &str)]) -> String {
     let (before, token) = (entries(home), token());
-    let mut all = vec![("token", token.as_str()), ("back", "/")];
+    let form = path.rsplit('/').next().unwrap();
+    let mut all = vec![("token", token.as_str()), ("form", form), ("back", "/")];
     all.extend_from_slice(fields);
     let answer = post(home, path, &all).await;
     assert_eq!(
@@ -39,7 +40,7 @@ async fn each_fact_of_a_meat_can_be_set_on_its_page() {
         ("note", &[("text", "Thin at one end.")]),
         ("weight", &[("weight", "4 lb")]),
         ("cadence", &[("cadence", "spritz")]),
-        ("prepared", &[("form", "injected")]),
+        ("prepared", &[("prepared", "injected")]),
         ("pull", &[("pull", "198")]),
         ("name", &[("name", "The good slab")]),
     ];
