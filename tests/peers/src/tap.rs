@@ -6,7 +6,7 @@
 //! Because core is deterministic, the same taps write the same bytes: they are made once before, to lay the rows ready.
 //!
 //! WAL bytes are the growth of each side's `-wal` file over the turns, which no checkpoint cuts; syncs are counted in
-//! processes of their own, see [`syncs`](crate::syncs).
+//! processes of their own, see [`syncs`].
 
 use crate::{
     absorb::{INSERT, Ready, bare_database},
