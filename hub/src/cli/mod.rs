@@ -33,7 +33,7 @@ struct Shared {
     #[arg(long, global = true, value_name = "DIR")]
     data: Option<PathBuf>,
     /// The port to serve on.
-    #[arg(long, global = true, value_name = "N", default_value_t = PORT)]
+    #[arg(long, global = true, value_name = "N", default_value_t = PORT, value_parser = port)]
     port: u16,
 }
 
@@ -58,6 +58,12 @@ enum Command {
 enum Readings {
     /// Take the readings of a CSV file into a cook.
     Import(import::Asked),
+}
+
+/// A port as typed; 0 is any that is free.
+fn port(text: &str) -> Result<u16, String> {
+    let unread = |_| format!("a port is a number up to 65535, such as {PORT}");
+    text.parse().map_err(unread)
 }
 
 /// Does what the command line asks.

@@ -33,7 +33,7 @@ use std::{
     path::{Path, PathBuf},
     sync::Arc,
 };
-pub use zone::reader_of;
+pub use zone::{in_its_zone, reader_of};
 
 /// Which cook is the demo and how far its readings have come, kept beside the database.
 #[derive(Clone, Debug, Serialize, Deserialize)]

@@ -3,7 +3,14 @@
 
 use super::kept;
 use crate::{home::Home, pages::Page, viewer::Reader};
-use slowbend_core::{ids::CookId, moment::HOUR};
+use slowbend_core::{
+    door::Slowbend,
+    error::Trouble,
+    ids::CookId,
+    moment::{HOUR, Moment},
+    screens::{Line, Place, StartScreen},
+    words::Viewer,
+};
 use std::sync::Arc;
 
 /// The hour the demo's food is on the table: two o'clock.
@@ -42,13 +49,34 @@ pub async fn reader_of(home: &Arc<Home>, reader: &Reader, page: Page) -> Reader 
     reader
 }
 
+/// Tells the times of a demo that is under way in its own zone, on the first page too.
+///
+/// # Errors
+/// What the door answers.
+pub fn in_its_zone(
+    door: &mut Slowbend,
+    viewer: &Viewer,
+    (cook, zone): (CookId, String),
+    screen: &mut StartScreen,
+    moment: &Moment,
+) -> Result<(), Trouble> {
+    let is_it = |line: &&mut Line| line.link == Some(Place::Now { cook });
+    let Some(line) = screen.open.iter_mut().find(is_it) else {
+        return Ok(());
+    };
+    let mut there = viewer.clone();
+    there.zone = zone;
+    let open = door.start(&there, None, moment)?.open;
+    if let Some(told) = open.into_iter().find(|told| told.link == line.link) {
+        *line = told;
+    }
+    Ok(())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use slowbend_core::{
-        moment::MINUTE,
-        words::{Viewer, Words},
-    };
+    use slowbend_core::{moment::MINUTE, words::Words};
 
     #[test]
     fn at_every_hour_of_the_day_lunch_is_at_two() {

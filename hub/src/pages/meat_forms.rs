@@ -35,7 +35,7 @@ pub fn forms(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) 
                 (card(sheet, piece, "weight", words.weight, number("weight", "weight", &weight_label(sheet))))
                 (card(sheet, piece, "cadence", words.cadence, parts::choice(sheet, "cadence", "cadence", words.cadence, cadences, "")))
                 (card(sheet, piece, "prepared", words.form, parts::choice(sheet, "prepared", "prepared", words.form, crate::words::forms(words), "")))
-                (card(sheet, piece, "pull", words.pull_at, number("pull", "pull", words.temp)))
+                (card(sheet, piece, "pull", words.pull_at, number("pull", "pull", &sheet.degrees(words.temp))))
                 (card(sheet, piece, "name", words.new_name, text("name", "name", words.new_name)))
                 (card(sheet, piece, "split", words.split, text("split", "names", words.split_names)))
                 @if !others.is_empty() {

@@ -159,8 +159,8 @@ fn pit_card(sheet: &Sheet<'_>, index: usize, pit: &Editable, labels: &SettingsLa
         fieldset {
             legend { (words.band) }
             div .row {
-                (parts::field(sheet, &id, "low", words.low, &usual("band_low"), Kind::Number))
-                (parts::field(sheet, &id, "high", words.high, &usual("band_high"), Kind::Number))
+                (parts::field(sheet, &id, "low", &sheet.degrees(words.low), &usual("band_low"), Kind::Number))
+                (parts::field(sheet, &id, "high", &sheet.degrees(words.high), &usual("band_high"), Kind::Number))
                 (parts::field(sheet, &id, "minutes", words.band_minutes, &usual("band_minutes"), Kind::Number))
             }
             button .button { (labels.save) }
@@ -184,8 +184,8 @@ fn thermometer(sheet: &Sheet<'_>, index: usize, one: &Editable, labels: &Setting
                 legend { (labels.check) }
                 div .row {
                     (parts::choice(sheet, &id, "against", &labels.check, baths, ""))
-                    (parts::field(sheet, &id, "read", &labels.read, "", Kind::Number))
-                    (parts::field(sheet, &id, "altitude", &labels.altitude, "", Kind::Number))
+                    (parts::field(sheet, &id, "read", &sheet.degrees(&labels.read), "", Kind::Number))
+                    (parts::field(sheet, &id, "altitude", &format!("{} (m)", labels.altitude), "", Kind::Number))
                 }
                 button .button { (labels.save) }
             }
@@ -203,8 +203,8 @@ fn add_pit(sheet: &Sheet<'_>, labels: &SettingsLabels) -> Markup {
             (sheet.form("add-pit", "/settings/pit", html! {
                 (parts::field(sheet, "add-pit", "name", &labels.name, "", Kind::Text))
                 (parts::choice(sheet, "add-pit", "kind", &labels.kind, kinds(labels), ""))
-                (number("grate", &labels.grate))
-                (number("alone", &labels.alone))
+                (number("grate", &format!("{} (cm²)", labels.grate)))
+                (number("alone", &format!("{} (min)", labels.alone)))
                 button .button { (labels.add_pit) }
             }))
         }

@@ -8,7 +8,10 @@ use crate::{
     words::{HubWords, words},
 };
 use maud::{Markup, html};
-use slowbend_core::{ids::CookId, words::Words};
+use slowbend_core::{
+    ids::CookId,
+    words::{TemperatureUnit, Words},
+};
 
 /// One page being written.
 pub struct Sheet<'a> {
@@ -50,6 +53,15 @@ impl<'a> Sheet<'a> {
     /// Whether `cook` was invented.
     pub fn is_demo(&self, cook: CookId) -> bool {
         self.demo.as_ref().is_some_and(|demo| demo.invented(cook))
+    }
+
+    /// A label of a temperature, with the viewer's unit.
+    pub fn degrees(&self, label: &str) -> String {
+        let sign = match self.reader.viewer.temperature {
+            TemperatureUnit::Fahrenheit => "°F",
+            TemperatureUnit::Celsius => "°C",
+        };
+        format!("{label} ({sign})")
     }
 
     /// A form to `action`, with what makes it safe to send twice. `id` is unique on the page: a form that was not taken

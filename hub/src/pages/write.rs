@@ -64,7 +64,7 @@ pub fn page(
             @if !places.is_empty() {
                 (card(sheet, "reading", words.reading, &to("reading"), html! {
                     (choice("reading", "place", words.place, places.clone()))
-                    (number("reading", "temp", words.temp))
+                    (number("reading", "temp", &sheet.degrees(words.temp)))
                     (text("reading", "spot", words.spot))
                     (thermometer("reading"))
                     (parts::ago(sheet))

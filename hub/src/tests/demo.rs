@@ -110,6 +110,11 @@ async fn its_lunch_is_at_two_wherever_and_whenever_it_is_watched_and_in_the_lang
             page.contains("On the table 2:00\u{202f}PM") || page.contains("On the table 2:00 PM"),
             "{page}"
         );
+        let first = get(&home, "/").await.body;
+        assert!(
+            first.contains("On the table 2:00"),
+            "on the first page too: {first}"
+        );
         let meat = links(&page, "/meat/").remove(0);
         let other = get(&home, &meat).await.body;
         assert!(

@@ -32,8 +32,8 @@ pub struct Asked {
     #[arg(value_name = "FILE")]
     file: PathBuf,
     /// The cook to take them into, by its name or id; not needed while only one is under way.
-    #[arg(long, value_name = "COOK")]
-    to: Option<String>,
+    #[arg(long, alias = "to", value_name = "NAME")]
+    cook: Option<String>,
     /// What the instrument is called; the file's name unless given.
     #[arg(long, value_name = "NAME")]
     source: Option<String>,
@@ -69,7 +69,7 @@ pub fn run(data: Option<PathBuf>, asked: &Asked) -> Result<(), End> {
     let mut opened = open(data)?;
     let viewer = opened.viewer()?;
     let moment = opened.moment();
-    let cook = into::cook(&mut opened, &viewer, asked.to.as_deref())?;
+    let cook = into::cook(&mut opened, &viewer, asked.cook.as_deref())?;
     let plan = questions::plan(
         &head,
         answers(asked, &viewer, moment.utc_ms + AHEAD)?,
