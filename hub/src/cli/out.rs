@@ -1,4 +1,4 @@
-//! Standard output, whose reader may leave before the end. Start at [`print`].
+//! Standard output, whose reader may leave before the end. Start at [`print()`].
 
 use std::io::{self, Write};
 
