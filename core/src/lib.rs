@@ -10,6 +10,7 @@ pub mod error;
 pub mod ids;
 pub mod log;
 pub mod moment;
+pub mod probes;
 pub mod readings;
 pub mod safety;
 pub mod screens;

@@ -2,6 +2,7 @@
 
 mod cached;
 mod lines;
+mod probes;
 
 use super::*;
 use crate::{

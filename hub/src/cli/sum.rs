@@ -5,7 +5,7 @@ use clap::Args;
 use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
-use slowbend_core::{cadence::openings::lid_openings, checks::verdict};
+use slowbend_core::{cadence::openings::lid_openings, checks::verdict, probes::probe_word};
 use std::{
     fmt::Display,
     fs,
@@ -49,6 +49,7 @@ macro_rules! sums {
 const SUMS: &[Sum] = sums![
     "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
     "verdict" "whether a meat is done and safe, and when to check next" verdict,
+    "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
 ];
 
 fn answer<I: DeserializeOwned, O: Serialize, E: Display>(
@@ -144,6 +145,17 @@ mod tests {
         let output = ask("verdict", input);
         assert_ne!(output["state"], "done");
         assert_ne!(output["safety"]["state"], "safe");
+    }
+
+    #[test]
+    fn the_bytes_of_a_probe_are_a_temperature_or_a_reason() {
+        let sent = |hex| json!({ "characteristic": "2A1C", "hex": hex });
+        let said = json!({ "temp": 380_372, "why_not": null, "claimed_at": null, "place": null, "every_s": null });
+        assert_eq!(ask("probe-word", sent("01 E1 00 00 00")), said);
+        let none = ask("probe-word", sent("00 FF FF 7F 00"));
+        assert_eq!(none["why_not"], "not_a_number");
+        let short = (find("probe-word").unwrap().run)(&sent("01 E1").to_string()).unwrap_err();
+        assert!(short.contains("2 bytes instead of 5"), "{short}");
     }
 
     #[test]
