@@ -211,7 +211,7 @@ impl Person {
 }
 
 impl Crew {
-    /// Who has the watch at `now`: the last who took it, by claimed time, not longer than [`WATCH_MAX_MS`] ago.
+    /// Who has the watch at `now`: the last who took it, by claimed time, not longer than `WATCH_MAX_MS` ago.
     pub fn on_watch(&self, now: i64) -> Option<&WatchTurn> {
         let since = now.saturating_sub(WATCH_MAX_MS);
         self.watch

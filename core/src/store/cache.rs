@@ -94,7 +94,7 @@ impl Store {
     }
 
     /// Puts or replaces `lines`, drops those of cooks whose beginning was taken back, and says that the list is right
-    /// again, all at once: until then an open makes it anew ([`lines_are_wrong`]).
+    /// again, all at once: until then an open makes it anew (`lines_are_wrong`).
     pub fn settle_lines(&self, lines: &[CookLine], dropped: &[CookId]) -> Result<()> {
         let tx = self.conn.unchecked_transaction()?;
         for cook in dropped {
