@@ -77,7 +77,7 @@ words! {
     new_pit: "A pit that is not listed" / "Un asador que no está en la lista",
     first_pit: "Your pit" / "Tu asador",
     first_pit_hint: "What it all cooks in. It is remembered for the next cook." /
-        "Donde se cuece todo. Queda guardado para la próxima cocción.",
+        "Donde se asa todo. Queda guardado para la próxima cocción.",
     pit: "Pit" / "Asador",
     pit_name: "Name, if any" / "Nombre, si tiene",
     pit_kind: "Kind" / "Tipo",
