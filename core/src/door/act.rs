@@ -270,7 +270,7 @@ impl Act {
                 of: Subject::Piece(piece),
                 ..
             } => vec![*piece],
-            Self::Join { pieces, .. } => pieces.clone(),
+            Self::Join { pieces, .. } | Self::AnswerRubs { pieces, .. } => pieces.clone(),
             Self::Open {
                 wetted,
                 turned,

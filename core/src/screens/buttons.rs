@@ -159,7 +159,18 @@ impl Glance<'_> {
         }
         all.extend(self.dishes(cook));
         all.extend(self.of_the_night());
+        all.push(self.finish(cook));
         all
+    }
+
+    /// The end of a cook, asked about first.
+    pub fn finish(&self, cook: CookId) -> Button {
+        Button {
+            label: self.say.text("button-finish"),
+            act: Act::FinishCook { cook },
+            tone: Tone::Grave,
+            confirm: Some(self.say.text("confirm-finish")),
+        }
     }
 
     /// Each dish is ready, or not after all.

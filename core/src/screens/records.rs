@@ -162,6 +162,7 @@ records! {
         /** What comes after, in order. */ next: Vec<Line>,
         /** The meats, worst first, those that fit. */ meats: Vec<Line>,
         /** The rest, counted, if any. */ rest: Option<String>,
+        /** The rest, in the same order, to be listed once it is asked for. */ #[serde(default)] others: Vec<Line>,
         /** The pits. */ pits: Vec<Line>,
         /** Who has the watch, who sleeps. */ watch: Vec<String>,
         /** Acts that are always at hand: fed the fire, opened, sleep, watch. */ more: Vec<Button>,

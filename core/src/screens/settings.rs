@@ -190,10 +190,13 @@ impl Glance<'_> {
 
     fn about_this(&self) -> Vec<String> {
         let version = [("version", Arg::Text(env!("CARGO_PKG_VERSION")))];
-        let name = self.device(self.known.device);
-        vec![
-            self.say.with("about-version", &version),
-            self.say.with("about-device", &[("name", Arg::Text(&name))]),
-        ]
+        let person = self.known.crew.people.get(&self.known.device);
+        let device = match person.and_then(|person| person.name.as_ref()) {
+            Some(name) => self
+                .say
+                .with("about-device", &[("name", Arg::Text(&name.value))]),
+            None => self.say.text("about-device-unnamed"),
+        };
+        vec![self.say.with("about-version", &version), device]
     }
 }

@@ -18,7 +18,9 @@ pub fn apply(id: CookId, cook: &mut Option<Cook>, known: &Known, hidden: &BTreeS
         (None, Meaning::Known(Payload::CookStarted(fact)))
             if fact.id == id && !hidden.contains(&known.key) =>
         {
-            *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
+            let mut begun = Cook::started(fact.clone(), known.at, known.by());
+            remember(&mut begun, known, &Payload::CookStarted(fact.clone()));
+            *cook = Some(begun);
         }
         _ => {}
     }
