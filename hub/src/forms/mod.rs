@@ -28,7 +28,7 @@ use slowbend_core::{
     acts::{Act, Outcome},
     error::{Refused, Trouble},
     moment::{MINUTE, Moment},
-    words::Words,
+    words::{Measure, Words, typed},
 };
 use std::sync::Arc;
 
@@ -61,6 +61,16 @@ impl<'a> Reading<'a> {
         (1..=48 * 60)
             .contains(&minutes)
             .then(|| self.moment.utc_ms - minutes * MINUTE)
+    }
+
+    /// The field `name` as a grate or a height, in the viewer's units; none where nothing was typed.
+    ///
+    /// # Errors
+    /// What fits, where it does not.
+    pub fn measure(&self, name: &str, of: Measure) -> Result<Option<i64>, Refused> {
+        let read = |text| typed::measure(&self.say, of, text);
+        let kept = self.typed.given(name).map(read).transpose();
+        kept.map_err(|refused| Refused::new(refused.reason))
     }
 
     /// A choice that must have come with the form.

@@ -13,7 +13,7 @@ use slowbend_core::{
     error::Refused,
     log::{Band, Bath, Field, Stamp, Subject},
     units::Mk,
-    words::typed::temperature,
+    words::{Measure, typed::temperature},
 };
 use std::{ops::RangeInclusive, sync::Arc};
 
@@ -74,7 +74,7 @@ fn pit(reading: &Reading<'_>) -> Result<Act, Refused> {
     Ok(Act::AddPit {
         name: name(reading, "name")?,
         kind: typed.chosen("kind", reading.words.choose)?,
-        grate_cm2: typed.parsed("grate", reading.words.field_unread)?,
+        grate_cm2: reading.measure("grate", Measure::Grate)?,
         alone_minutes: typed.parsed("alone", reading.words.field_unread)?,
     })
 }
@@ -120,9 +120,7 @@ fn bath(reading: &Reading<'_>) -> Result<Act, Refused> {
     let Subject::Thermometer(thermometer) = subject(reading)? else {
         return Err(Refused::new(reading.words.choose));
     };
-    let altitude_m = reading
-        .typed
-        .parsed("altitude", reading.words.field_unread)?;
+    let altitude_m = reading.measure("altitude", Measure::Altitude)?;
     let against = match reading.typed.text("against") {
         "ice" => Bath::Ice,
         _ => Bath::Boiling {

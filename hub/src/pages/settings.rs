@@ -185,7 +185,7 @@ fn thermometer(sheet: &Sheet<'_>, index: usize, one: &Editable, labels: &Setting
                 div .row {
                     (parts::choice(sheet, &id, "against", &labels.check, baths, ""))
                     (parts::field(sheet, &id, "read", &sheet.degrees(&labels.read), "", Kind::Number))
-                    (parts::field(sheet, &id, "altitude", &format!("{} (m)", labels.altitude), "", Kind::Number))
+                    (parts::field(sheet, &id, "altitude", &labels.altitude, "", Kind::Number))
                 }
                 button .button { (labels.save) }
             }
@@ -203,7 +203,7 @@ fn add_pit(sheet: &Sheet<'_>, labels: &SettingsLabels) -> Markup {
             (sheet.form("add-pit", "/settings/pit", html! {
                 (parts::field(sheet, "add-pit", "name", &labels.name, "", Kind::Text))
                 (parts::choice(sheet, "add-pit", "kind", &labels.kind, kinds(labels), ""))
-                (number("grate", &format!("{} (cm²)", labels.grate)))
+                (number("grate", &labels.grate))
                 (number("alone", &format!("{} (min)", labels.alone)))
                 button .button { (labels.add_pit) }
             }))

@@ -410,3 +410,31 @@ fn the_thermometer_checked_last_comes_first() {
         .collect();
     assert_eq!(names, ["Pen 8", "Pen 9", "Pen", "Pen 7"]);
 }
+
+#[test]
+fn a_grate_and_a_height_are_in_the_viewers_units() {
+    let story = told_until(0);
+    let told = story.told();
+    let seen = |viewer: &Viewer| {
+        let settings = screens::settings(&told.known(1), viewer, &moment(0));
+        let grate = settings.pits[0]
+            .fields
+            .iter()
+            .find(|f| f.field == "grate_cm2");
+        let grate = grate.unwrap().clone();
+        let height = settings.habits[0].fields[2].unit.clone();
+        (grate.value, grate.unit, height, settings.labels.grate)
+    };
+    let text = |all: [&str; 4]| {
+        let [value, unit, height, label] = all.map(String::from);
+        (value, unit, height, label)
+    };
+    let us = viewer(Locale::EnUs);
+    assert_eq!(seen(&us), text(["341", "in²", "ft", "Grate (in²)"]));
+    let metric = Viewer {
+        weight: crate::words::WeightUnit::Kilogram,
+        ..viewer(Locale::EsUs)
+    };
+    let shown = ["2200", "cm²", "m", "Parrilla (cm²)"];
+    assert_eq!(seen(&metric), text(shown));
+}

@@ -211,6 +211,7 @@ field-spritz-minutes = Spritz every
 field-altitude = Height above the sea
 field-other = a setting
 unit-minutes = min
+label-unit = { $label } ({ $unit })
 
 viewer-language = Language
 viewer-temperature = Temperatures

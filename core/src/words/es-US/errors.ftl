@@ -6,6 +6,7 @@ error-weight-unread = “{ $typed }” no es un peso. Escribe uno, por ejemplo {
 error-weight-range = { $typed } está fuera de lo que cabe aquí. Escribe un peso de { $low } a { $high }.
 error-duration-unread = “{ $typed }” no es un tiempo. Escribe minutos, o { $example }.
 error-duration-range = { $typed } está fuera de lo que cabe aquí. Escribe un tiempo de { $low } a { $high }.
+error-measure = Escribe un número de { $low } a { $high } { $unit }.
 error-number-comma = “{ $typed }” se puede leer de dos maneras. Escribe { $decimal } o { $whole }.
 error-clock-unread = “{ $typed }” no es una hora. Escribe una, por ejemplo { $example }.
 error-clock-half = “{ $typed }” puede ser de la mañana o de la tarde. Escribe { $morning } o { $afternoon }.

@@ -211,6 +211,7 @@ field-spritz-minutes = Rocío cada
 field-altitude = Altitud sobre el mar
 field-other = un ajuste
 unit-minutes = min
+label-unit = { $label } ({ $unit })
 
 viewer-language = Idioma
 viewer-temperature = Temperaturas
