@@ -38,6 +38,16 @@ words! {
     already: "This was recorded before. Nothing was added." / "Esto ya estaba anotado. No se agregó nada.",
     invented: "Demo: all of it is invented. Its clock is its own, so that lunch is at two." /
         "Demostración: todo es inventado. Su reloj es propio, para que se coma a las dos.",
+    leave_demo: "Back to your own cooks" / "Volver a tus cocciones",
+    demo_under_way: "A demo is under way: go to it" / "Hay una demostración en curso: ir a ella",
+    demo_anew: "Begin the demo anew" / "Empezar de nuevo la demostración",
+    no_demo: "No demo is under way. Go to the start and begin it there." /
+        "No hay ninguna demostración en curso. Ve al inicio y empiézala ahí.",
+    too_large: "That is too long: a form takes up to 256 KB. Shorten it and send it again." /
+        "Es demasiado largo: un formulario admite hasta 256 KB. Acórtalo y envíalo otra vez.",
+    file_too_large: "That file is too large: up to 32 MB are taken here. Take it with the command slowbend readings import." /
+        "Ese archivo es demasiado grande: aquí se admiten hasta 32 MB. Usa el comando slowbend readings import.",
+    cautions: "Cautions" / "Precauciones",
     rings_while_open: "This page rings only while it is open, on a device that is awake, and once its sound was tapped on at the top." /
         "Esta página suena solo mientras está abierta, en un aparato despierto, y tras tocar arriba su sonido.",
     sound: "Sound is off" / "Sonido apagado",

@@ -1,6 +1,9 @@
 // Keeps an open page true, and lets it ring. Without this script every page still works by hand.
 "use strict";
 (() => {
+  // The demo lives under an address of its own, with a home of its own behind it.
+  const baseOf = (path) => (path === "/demo" || path.startsWith("/demo/") ? "/demo" : "");
+  const base = baseOf(location.pathname);
   const $ = (id) => document.getElementById(id);
   let timer = 0;
   let touched = 0;
@@ -21,6 +24,7 @@
     away(false);
     // Somebody went elsewhere meanwhile: an older page must not come back over it.
     if (mine !== turn) return;
+    if (baseOf(new URL(answer.url).pathname) !== base) return void location.assign(answer.url);
     const page = new DOMParser().parseFromString(text, "text/html");
     const next = page.getElementById("main");
     if (!next) return location.assign(address);
@@ -61,7 +65,16 @@
       }
     });
     find(kept)?.focus({ preventScroll: true });
+    if ($("speech")) speak();
     wait();
+  }
+
+  // What comes next, said once each time it changes, from a place that is never swapped.
+  function speak(first) {
+    const speech = $("main").querySelector("[data-speech]")?.dataset.speech || "";
+    const what = speech.replace(/\d+/g, "");
+    if (!first && speech && what !== $("speech").dataset.what) $("speech").textContent = speech;
+    $("speech").dataset.what = what;
   }
 
   const fields = (main) => main.querySelectorAll("input:not([type=hidden], [type=file]), select, textarea");
@@ -129,7 +142,7 @@
   }
 
   function listen() {
-    const events = new EventSource("/live");
+    const events = new EventSource(`${base}/live`);
     const changed = () => {
       refresh();
       ring();
@@ -144,7 +157,7 @@
   async function ring() {
     let due;
     try {
-      due = await (await fetch("/rings")).json();
+      due = await (await fetch(`${base}/rings`)).json();
     } catch {
       return;
     }
@@ -154,12 +167,12 @@
     const box = $("ringing");
     box.querySelector("strong").textContent = first.title;
     box.querySelector("span").textContent = first.body;
-    box.querySelector("a").href = first.cook || "/";
+    box.querySelector("a").href = base + (first.cook || "/");
     // The page of the cook itself shows it larger.
-    box.hidden = first.cook === location.pathname;
+    box.hidden = base + first.cook === location.pathname;
     const body = new URLSearchParams();
     for (const one of due) for (const id of one.covers) body.append("id", id);
-    fetch("/rang", { method: "POST", body });
+    fetch(`${base}/rang`, { method: "POST", body });
   }
 
   function play(times) {
@@ -229,6 +242,7 @@
     if (event.target.closest("#sound")) return wake();
     const link = event.target.closest("a[href^='/']");
     if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+    if (baseOf(new URL(link.href).pathname) !== base) return;
     event.preventDefault();
     const to = await go(link.href);
     if (!to) return;
@@ -254,6 +268,7 @@
 
   document.documentElement.dataset.script = "on";
   zone();
+  if ($("speech")) speak(true);
   wait();
   listen();
   ring();

@@ -28,7 +28,7 @@ pub async fn post(
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
     let piece = PieceId(piece);
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     let viewer = reader.viewer.clone();
     let screen = home
         .ask(move |door, moment| door.check(&viewer, piece, moment))
@@ -46,6 +46,7 @@ pub async fn post(
             }
         }
         if results.is_empty() {
+            reading.typed.blame_none();
             return Err(Refused::new(reading.words.nothing_tried));
         }
         Ok(Act::Check {

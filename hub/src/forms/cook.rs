@@ -1,6 +1,6 @@
 //! Starting a cook, from the form on the first page.
 
-use super::{Reading, again, on, once_key, record};
+use super::{Reading, again_for, on, once_key, once_key_of, record};
 use crate::{home::Home, pages::Page, typed::Typed, viewer::Reader};
 use axum::{Form, extract::State, response::Response};
 use slowbend_core::{
@@ -23,7 +23,7 @@ pub async fn post(
     reader: Reader,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     match begin(&home, &reader, &typed).await {
         Ok(outcome) => on(
             &home,
@@ -31,7 +31,10 @@ pub async fn post(
             cook_of(&outcome).map_or(Page::Start, Page::Now),
             &outcome,
         ),
-        Err(trouble) => again(&home, &reader, typed, trouble).await,
+        Err(trouble) => {
+            let blamed = typed.blamed();
+            again_for(&home, &reader, typed, trouble, blamed).await
+        }
     }
 }
 
@@ -45,9 +48,16 @@ async fn begin(home: &Arc<Home>, reader: &Reader, typed: &Typed) -> Result<Outco
     let cook = |meats| start(&reading, meats);
     cook(vec![])?;
     if let Some(act) = new_pit {
-        let made = record(home, reader, &once_key(typed, "pit"), act)
-            .await?
-            .made;
+        let made = record(
+            home,
+            reader,
+            &once_key_of(typed, "pit", |name| {
+                name.starts_with("pit-name") || name == "pit-kind"
+            }),
+            act,
+        )
+        .await?
+        .made;
         let pit = made.iter().find_map(|thing| match thing {
             Subject::Pit(pit) => Some(*pit),
             _ => None,

@@ -37,8 +37,8 @@ pub async fn post(
     Path(cook): Path<uuid::Uuid>,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let (cook, typed) = (CookId(cook), Typed(fields));
-    let reader = demo::reader_of(&home, &reader, Page::Now(cook)).await;
+    let (cook, typed) = (CookId(cook), Typed::from(fields));
+    let reader = demo::reader_of(&home, &reader);
     match import(&home, &reader, &typed, cook).await {
         Ok(said) => {
             home.changed();

@@ -42,7 +42,7 @@ pub async fn post(
     Path((piece, form)): Path<(uuid::Uuid, String)>,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let (piece, typed) = (PieceId(piece), Typed(fields));
+    let (piece, typed) = (PieceId(piece), Typed::from(fields));
     let Some((_, read)) = FORMS.iter().find(|(known, _)| *known == form) else {
         return StatusCode::NOT_FOUND.into_response();
     };

@@ -41,7 +41,7 @@ pub async fn post(
     Path(form): Path<String>,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     if form == "viewer" {
         return viewer(&home, reader, typed).await;
     }
@@ -59,7 +59,13 @@ async fn viewer(home: &Arc<Home>, mut reader: Reader, typed: Typed) -> Response 
         let unread = Refused::new(words(reader.viewer.locale).zone_unread);
         return super::again(home, &reader, typed, unread.into()).await;
     }
-    for (name, value) in &typed.0 {
+    // The demo's zone is its own and belongs in nobody's cookie.
+    let is_demo = home.invented.is_some();
+    for (name, value) in typed
+        .0
+        .iter()
+        .filter(|(name, _)| !(is_demo && name == "zone"))
+    {
         reader.choose(name, value.trim());
     }
     let mut answer = on_saying(home, back(&typed), words(reader.viewer.locale).saved);

@@ -59,7 +59,7 @@ pub async fn post(
     take(
         &home,
         &reader,
-        Typed(fields),
+        Typed::from(fields),
         |reading| read(reading, cook),
         |_, _| Page::Now(cook),
     )

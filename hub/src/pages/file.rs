@@ -45,7 +45,7 @@ pub fn card(sheet: &Sheet<'_>, action: &str) -> Markup {
                     (parts::field(sheet, FORM, "start", words.file_start, "", Kind::Moment))
                     (parts::choice(sheet, FORM, "counts", words.file_counts, counts, ""))
                 }
-                button .button { (words.write_down) }
+                button .button aria-label=[parts::named(words.write_down, words.file)] { (words.write_down) }
             }))
         }
     }

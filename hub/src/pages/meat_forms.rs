@@ -67,8 +67,8 @@ fn card(sheet: &Sheet<'_>, piece: PieceId, form: &str, heading: &str, inside: Ma
     let action = format!("/meat/{piece}/{form}");
     html! {
         section .card {
-            h2 { (heading) }
-            (sheet.form(form, &action, html! { div .inline { (inside) button .button { (sheet.words.write_down) } } }))
+            h3 { (heading) }
+            (sheet.form(form, &action, html! { div .inline { (inside) button .button aria-label=[parts::named(sheet.words.write_down, heading)] { (sheet.words.write_down) } } }))
         }
     }
 }

@@ -47,6 +47,8 @@ pub struct Beside {
     pub told: Option<String>,
     /// Why a form was not taken.
     pub refused: Option<String>,
+    /// The field it was not taken for, where it is one.
+    pub blamed: Option<String>,
     /// What was typed in that form.
     pub typed: Typed,
     /// The cursor of a list's page.
@@ -85,24 +87,14 @@ pub async fn render(
     page: Page,
     beside: Beside,
 ) -> Result<Markup, Trouble> {
-    let reader = crate::demo::reader_of(home, reader, page).await;
-    let demo = crate::demo::kept(&home.data);
-    let zones = demo
-        .as_ref()
-        .map(|demo| demo.zones.clone())
-        .unwrap_or_default();
+    let reader = crate::demo::reader_of(home, reader);
+    let demo = home.sees_demo();
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
         let viewer = &reader.viewer;
         let alarms = door.alarms(viewer, moment, crate::home::ALARMS)?;
         let (head, main) = match page {
-            Page::Start => {
-                let mut screen = door.start(viewer, beside.before, moment)?;
-                for (cook, zone) in zones {
-                    crate::demo::in_its_zone(door, viewer, (cook, zone), &mut screen, moment)?;
-                }
-                start::page(&sheet, &screen)
-            }
+            Page::Start => start::page(&sheet, &door.start(viewer, beside.before, moment)?),
             Page::Now(cook) => now::page(&sheet, &door.pitside(viewer, cook, moment)?),
             Page::Timeline(cook) => {
                 timeline::page(&sheet, &door.timeline(viewer, cook, beside.before, moment)?)

@@ -25,11 +25,13 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
                 section {
                     h2 { (words.meats) }
                     (parts::lanes(&screen.meats))
-                    @if let Some(rest) = &screen.rest { p .rest { (rest) } }
+                    @if !screen.others.is_empty() {
+                        details { summary { (screen.rest.as_deref().unwrap_or(words.more_meats)) } (parts::lines(&screen.others)) }
+                    }
                 }
                 (parts::section(words.pits, &screen.pits))
             }
-            @if !is_due { (parts::cautions(&screen.now.cautions)) }
+            @if !is_due { (parts::folded_cautions(sheet, &screen.now.cautions)) }
         }
         (undo(sheet, screen))
         (parts::section(words.next, &screen.next))
@@ -44,12 +46,12 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
     (head, main)
 }
 
-/// The one next thing. Its cautions stand in it once it is due; before, the meats are worth more of the first sight.
+/// The one next thing. What is due shows its verb largest; what is still ahead shows how long that is. Its cautions stand in it once it is due; before, the meats are worth more of the first sight.
 fn headline(sheet: &Sheet<'_>, now: &Headline, is_due: bool) -> Markup {
     let link = now.link.as_ref();
     let meat = link.filter(|link| matches!(link.place, Place::Piece { .. }));
     html! {
-        section .headline data-weight=(parts::weight(now.weight)) data-speech=(now.speech) aria-live="polite" aria-atomic="true" {
+        section .headline data-weight=(parts::weight(now.weight)) data-speech=(now.speech) data-due[is_due] {
             h2 .verb { (now.verb) }
             @if !now.what.is_empty() {
                 p .what {
@@ -63,7 +65,7 @@ fn headline(sheet: &Sheet<'_>, now: &Headline, is_due: bool) -> Markup {
             @if !now.why.is_empty() { p .why { (now.why) } }
             (parts::buttons(sheet, "now", &now.buttons))
             @if meat.is_none() && let Some(link) = link { (parts::links(std::slice::from_ref(link))) }
-            @if is_due { (parts::cautions(&now.cautions)) }
+            @if is_due { (parts::short_cautions(&now.cautions)) }
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The first page: cooks under way, a form that starts one, the demo, and the past.
 
 use super::{Page, Sheet, layout::Head, parts, parts::Kind};
+use crate::demo::{Demo, PREFIX};
 use maud::{Markup, html};
 use slowbend_core::{
     moment::HOUR,
@@ -23,6 +24,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
         until: screen.until,
         cook: None,
     };
+    let is_real = sheet.demo != Demo::Here;
     let first_time = screen.open.is_empty() && screen.past.is_empty();
     let main = html! {
         h1 { (screen.title) }
@@ -30,9 +32,9 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
         (parts::notices(sheet, &screen.notices))
         @if !screen.open.is_empty() { section .open { (parts::lanes(&screen.open)) } }
         div .two {
-            @if first_time { (demo(sheet, screen, sheet.words.new_here)) }
+            @if first_time && is_real { (demo(sheet, screen, sheet.words.new_here)) }
             (begin(sheet, screen))
-            @if !first_time { (demo(sheet, screen, sheet.words.demo)) }
+            @if !first_time && is_real { (demo(sheet, screen, sheet.words.demo)) }
         }
         (past(sheet, screen))
     };
@@ -125,12 +127,19 @@ fn new_pit(sheet: &Sheet<'_>, first: bool) -> Markup {
     }
 }
 
+/// The demo; its own pages do not offer it again.
 fn demo(sheet: &Sheet<'_>, screen: &StartScreen, heading: &str) -> Markup {
     html! {
         section .card.demo {
             h2 { (heading) }
             p { (screen.form.demo_lead) }
-            (sheet.form("demo", "/demo", html! { button .button { (screen.form.demo) } }))
+            @match sheet.demo {
+                Demo::UnderWay(cook) => {
+                    p { a .button href=(format!("{PREFIX}{}", Page::Now(cook).path())) { (sheet.words.demo_under_way) } }
+                    (sheet.form("demo", "/demo", html! { button .button { (sheet.words.demo_anew) } }))
+                }
+                _ => (sheet.form("demo", "/demo", html! { button .button { (screen.form.demo) } })),
+            }
         }
     }
 }

@@ -45,11 +45,12 @@ pub fn page(
     let thermometer = |form: &str| {
         let known = thermometers(settings);
         let none = (String::new(), words.other_thermometer);
+        let first = known.first().map_or(String::new(), |(id, _)| id.clone());
         let options = known
             .iter()
             .map(|(id, name)| (id.clone(), *name))
             .chain(std::iter::once(none));
-        parts::choice(sheet, form, "thermometer", words.read_with, options, "")
+        parts::choice(sheet, form, "thermometer", words.read_with, options, &first)
     };
     let did = [
         (String::new(), words.did_nothing),
@@ -134,7 +135,7 @@ fn card(sheet: &Sheet<'_>, id: &str, heading: &str, action: &str, inside: Markup
     html! {
         details .card open[sheet.beside.typed.text("form") == id] {
             summary { h2 { (heading) } }
-            (sheet.form(id, action, html! { (inside) button .button { (sheet.words.write_down) } }))
+            (sheet.form(id, action, html! { (inside) button .button aria-label=[parts::named(sheet.words.write_down, heading)] { (sheet.words.write_down) } }))
         }
     }
 }

@@ -75,7 +75,7 @@ pub fn run(data: Option<PathBuf>, asked: &Asked) -> Result<(), End> {
         answers(asked, &viewer, moment.utc_ms + AHEAD)?,
         &viewer,
     )?;
-    eprintln!("{}", report::planned(&plan));
+    eprintln!("{}", report::planned(&plan, viewer.locale));
     let file = File::open(&asked.file).map_err(|error| cannot_read(&asked.file, &error))?;
     let file = report::Progress::over(file);
     let report = opened
