@@ -11,6 +11,7 @@ use slowbend_core::{
     ids::{CookId, DeviceId, LogId},
     log::{Entry, EntryKey},
     moment::Moment,
+    probes,
     readings::{ImportPlan, Report},
     store::StoreTrouble,
     words::Viewer,
@@ -91,6 +92,32 @@ impl Slowbend {
     /// Takes probe readings; durable within a minute.
     pub fn readings(&self, batch: Vec<SensorReading>, moment: &Moment) -> Result<(), Trouble> {
         self.door().readings(&batch, moment)
+    }
+
+    /// Takes what a Bluetooth probe sent: the value `bytes` of a characteristic. Answers the reading taken of it; none
+    /// where the probe says no temperature.
+    pub fn probe_word(
+        &self,
+        source: &str,
+        sensor: &str,
+        characteristic: u16,
+        bytes: Vec<u8>,
+        moment: &Moment,
+    ) -> Result<Option<SensorReading>, Trouble> {
+        self.door()
+            .probe_word(source, sensor, characteristic, &bytes, moment)
+    }
+
+    /// Why there is no reading in what a Bluetooth probe sent and what can be done, in the viewer's language; none where
+    /// there is one.
+    pub fn why_no_reading(
+        &self,
+        viewer: &Viewer,
+        characteristic: u16,
+        bytes: Vec<u8>,
+        moment: &Moment,
+    ) -> Option<String> {
+        probes::why_none(viewer, characteristic, &bytes, moment)
     }
 
     /// Takes the file of readings `path` of another instrument, by `plan`: all of it or, where it is no such file, nothing.

@@ -11,6 +11,7 @@ pub mod forms;
 pub mod ids;
 pub mod log;
 pub mod moment;
+pub mod probes;
 pub mod readings;
 pub mod safety;
 pub mod screens;

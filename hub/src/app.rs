@@ -1,27 +1,46 @@
 //! All addresses. Start at [`app`]: tests call it in-process.
 
-use crate::{assets, demo, forms, guard, home::Home, live, pages};
+use crate::{assets, demo, forms, guard, home::Home, live, pages, size};
 use axum::{
     Router,
     extract::DefaultBodyLimit,
     middleware,
-    routing::{get, post},
+    routing::{any, get, post},
 };
 use std::sync::Arc;
 
 /// The largest form taken, bytes: far above any act.
-const FORM_BYTES_MAX: usize = 256 * 1024;
+pub const FORM_BYTES_MAX: usize = 256 * 1024;
 
-/// The whole server.
+/// The whole server: the real pages, the demo's under `/demo`, and who is let in.
 pub fn app(home: Arc<Home>) -> Router {
+    let demo = Router::new()
+        .route("/demo", post(demo::post))
+        .route("/demo/", any(demo::front))
+        .route("/demo/{*rest}", any(demo::front))
+        .with_state(Arc::clone(&home));
+    routes(Arc::clone(&home))
+        .merge(demo)
+        .layer(middleware::from_fn_with_state(
+            Arc::clone(&home),
+            size::bound,
+        ))
+        .layer(middleware::from_fn_with_state(home, guard::guard))
+}
+
+/// The pages of one home, and what they send.
+pub fn routes(home: Arc<Home>) -> Router {
     Router::new()
         .route("/assets/{file}", get(assets::serve))
         .route("/live", get(live::events))
         .route("/rings", get(live::rings))
         .route("/rang", post(forms::rang::post))
         .route("/act", post(forms::act::post))
-        .route("/demo", post(demo::post))
         .route("/cook", post(forms::cook::post))
+        .route(
+            "/cook/{cook}/file",
+            post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FORM_BYTES_MAX)),
+        )
         .route(
             "/cook/{cook}/{form}",
             get(pages::show).post(forms::write::post),
@@ -31,14 +50,14 @@ pub fn app(home: Arc<Home>) -> Router {
             get(pages::show).post(forms::check::post),
         )
         .route(
+            "/meat/{piece}/{form}",
+            get(pages::show).post(forms::meat::post),
+        )
+        .route(
             "/settings/{form}",
             get(pages::show).post(forms::settings::post),
         )
         .fallback(get(pages::show))
         .layer(DefaultBodyLimit::max(FORM_BYTES_MAX))
-        .layer(middleware::from_fn_with_state(
-            Arc::clone(&home),
-            guard::guard,
-        ))
         .with_state(home)
 }

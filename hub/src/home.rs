@@ -1,6 +1,10 @@
 //! The one door, shared by all pages: a lock, a clock, and word of each change. Start at [`Home::ask`].
 
-use crate::{clock::Clock, told::Told};
+use crate::{
+    clock::Clock,
+    demo::{Demo, Invented},
+    told::Told,
+};
 use slowbend_core::{door::Slowbend, error::Trouble, ids::DeviceId, moment::Moment};
 use std::{
     path::PathBuf,
@@ -14,7 +18,7 @@ pub const ALARMS: u32 = 60;
 /// What every handler is given.
 pub struct Home {
     door: Mutex<Slowbend>,
-    clock: Clock,
+    clock: Arc<Clock>,
     /// The machine's zone, for viewers who chose none.
     pub zone: String,
     /// This device.
@@ -27,6 +31,9 @@ pub struct Home {
     pub told: Told,
     changes: broadcast::Sender<()>,
     closing: watch::Sender<bool>,
+    /// What this home plays, where it is the demo's.
+    pub invented: Option<Invented>,
+    demo: Mutex<Option<Arc<Self>>>,
 }
 
 impl Home {
@@ -39,10 +46,24 @@ impl Home {
         data: PathBuf,
         port: u16,
     ) -> Arc<Self> {
+        Self::around(door, device, Arc::new(clock), zone, data, port, None)
+    }
+
+    fn around(
+        door: Slowbend,
+        device: DeviceId,
+        clock: Arc<Clock>,
+        zone: String,
+        data: PathBuf,
+        port: u16,
+        invented: Option<Invented>,
+    ) -> Arc<Self> {
         Arc::new(Self {
             device,
             door: Mutex::new(door),
             clock,
+            invented,
+            demo: Mutex::default(),
             zone,
             port,
             data,
@@ -50,6 +71,46 @@ impl Home {
             changes: broadcast::channel(64).0,
             closing: watch::channel(false).0,
         })
+    }
+
+    /// A home for the demo, by the same clock and on the same port, around a door of its own.
+    pub fn for_demo(
+        &self,
+        door: Slowbend,
+        device: DeviceId,
+        data: PathBuf,
+        it: Invented,
+    ) -> Arc<Self> {
+        let (clock, zone) = (Arc::clone(&self.clock), it.zone.clone());
+        Self::around(door, device, clock, zone, data, self.port, Some(it))
+    }
+
+    /// The demo that is under way, if one was asked for.
+    pub fn demo(&self) -> Option<Arc<Self>> {
+        self.demo
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .clone()
+    }
+
+    /// Puts a demo in the place of the one before, which is let go.
+    pub fn play(&self, demo: Arc<Self>) {
+        let mut kept = self.demo.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(before) = kept.replace(demo) {
+            before.close();
+        }
+    }
+
+    /// How the demo is seen from here.
+    pub fn sees_demo(&self) -> Demo {
+        let under_way = || {
+            self.demo()
+                .and_then(|demo| Some(demo.invented.as_ref()?.cook))
+        };
+        match &self.invented {
+            Some(_) => Demo::Here,
+            None => under_way().map_or(Demo::Asleep, Demo::UnderWay),
+        }
     }
 
     /// When it is.
@@ -100,13 +161,16 @@ impl Home {
 
     /// Lets every open page go.
     pub fn close(&self) {
+        if let Some(demo) = self.demo() {
+            demo.close();
+        }
         self.closing.send_replace(true);
     }
 
     /// Sets a standing clock; a machine's clock cannot be set from here.
     #[cfg(test)]
     pub fn set_clock(&self, utc_ms: i64) {
-        if let Clock::Standing(at) = &self.clock {
+        if let Clock::Standing(at) = &*self.clock {
             at.store(utc_ms, std::sync::atomic::Ordering::SeqCst);
         }
     }

@@ -37,6 +37,12 @@ pub async fn events(
     Sse::new(events).keep_alive(KeepAlive::new().interval(Duration::from_secs(BREATH_S)))
 }
 
+/// An event with its name as its data too: browsers pass over one that has no data (HTML, server-sent events, "dispatch
+/// the event"; from memory).
+fn event(name: &'static str) -> Event {
+    Event::default().event(name).data(name)
+}
+
 struct Listening {
     changes: broadcast::Receiver<()>,
     closing: watch::Receiver<bool>,
@@ -48,7 +54,7 @@ impl Listening {
     async fn next(&mut self) -> Option<Event> {
         if !self.greeted {
             self.greeted = true;
-            return Some(Event::default().event("hello").data(""));
+            return Some(event("hello"));
         }
         if *self.closing.borrow() {
             return None;
@@ -56,7 +62,7 @@ impl Listening {
         tokio::select! {
             // Whoever is so slow that changes were dropped still hears that there was one.
             heard = self.changes.recv() => match heard {
-                Ok(()) | Err(broadcast::error::RecvError::Lagged(_)) => Some(Event::default().event("changed").data("")),
+                Ok(()) | Err(broadcast::error::RecvError::Lagged(_)) => Some(event("changed")),
                 Err(broadcast::error::RecvError::Closed) => None,
             },
             _ = self.closing.wait_for(|closing| *closing) => None,

@@ -14,6 +14,7 @@ mod live;
 mod once;
 mod pages;
 mod serve;
+mod size;
 #[cfg(test)]
 mod tests;
 mod told;

@@ -1,16 +1,53 @@
 //! What came with a form, as it was typed. Start at [`Typed`].
 
 use slowbend_core::error::Refused;
+use std::sync::{Mutex, PoisonError};
 
 /// The fields of a posted form, in order.
 #[derive(Clone, Debug, Default)]
-pub struct Typed(pub Vec<(String, String)>);
+pub struct Typed(pub Vec<(String, String)>, Asked);
+
+/// The field that was read last: where reading stops, it is the one that was refused.
+#[derive(Debug, Default)]
+struct Asked(Mutex<Option<String>>);
+
+impl Clone for Asked {
+    fn clone(&self) -> Self {
+        Self::default()
+    }
+}
+
+impl From<Vec<(String, String)>> for Typed {
+    fn from(fields: Vec<(String, String)>) -> Self {
+        Self(fields, Asked::default())
+    }
+}
 
 impl Typed {
     /// The field `name`; empty where it did not come.
     pub fn text(&self, name: &str) -> &str {
+        self.blame(Some(name));
         let found = self.0.iter().find(|(known, _)| known == name);
         found.map_or("", |(_, value)| value)
+    }
+
+    /// The field that was read last.
+    pub fn blamed(&self) -> Option<String> {
+        self.1
+            .0
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .clone()
+    }
+
+    /// Says that what is refused is none of the fields alone.
+    pub fn blame_none(&self) {
+        self.blame(None);
+    }
+
+    fn blame(&self, name: Option<&str>) {
+        let mut asked = self.1.0.lock().unwrap_or_else(PoisonError::into_inner);
+        *asked = name.map(str::to_owned);
     }
 
     /// The field `name`, where something other than blanks was typed.
@@ -50,7 +87,7 @@ mod tests {
 
     #[test]
     fn blanks_are_nothing_and_numbers_are_read_or_refused() {
-        let typed = Typed(vec![
+        let typed = Typed::from(vec![
             ("people".into(), " 14 ".into()),
             ("name".into(), "  ".into()),
         ]);
@@ -58,7 +95,7 @@ mod tests {
         assert_eq!(typed.text("missing"), "");
         assert_eq!(typed.parsed::<i64>("people", "how many?"), Ok(Some(14)));
         assert_eq!(typed.parsed::<i64>("name", "how many?"), Ok(None));
-        let broken = Typed(vec![("people".into(), "many".into())]);
+        let broken = Typed::from(vec![("people".into(), "many".into())]);
         assert_eq!(
             broken.parsed::<i64>("people", "how many?"),
             Err(Refused::new("how many?"))

@@ -41,10 +41,13 @@ pub async fn watch(home: Arc<Home>) {
 
 /// Does what is due, and says how long to wait, in milliseconds.
 async fn turn(home: &Arc<Home>) -> Result<i64, Trouble> {
-    let (data, device) = (home.data.clone(), home.device);
+    let (here, device) = (Arc::clone(home), home.device);
     while home.ask(|door, moment| door.work(moment, STEPS)).await? {}
     home.ask(move |door, moment| {
-        let demo = demo::go_on(door, &data, moment)?;
+        let demo = match &here.invented {
+            Some(it) => demo::go_on(door, it, moment)?,
+            None => false,
+        };
         let next = next_ring(door, &Viewer::default_for(device), moment)?;
         let wait = if demo { next.min(DEMO_EVERY) } else { next };
         Ok(wait.clamp(AT_LEAST, HOUR))

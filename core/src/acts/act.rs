@@ -87,6 +87,12 @@ pub enum Act {
         set: bool,
         at: Option<i64>,
     },
+    /// Say of several meats whether the rub has set.
+    AnswerRubs {
+        pieces: Vec<PieceId>,
+        set: bool,
+        at: Option<i64>,
+    },
     /// One opening of a pit with all that was done in it.
     Open {
         pit: Option<PitId>,

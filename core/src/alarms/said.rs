@@ -78,7 +78,8 @@ impl Saying<'_> {
         } else {
             lines.join(" · ")
         };
-        let late = ring.at <= self.now - MINUTE;
+        let ahead = |due: &Due| self.time_of(due) > self.now - MINUTE;
+        let late = ring.at <= self.now - MINUTE && !ring.jobs.first().is_some_and(ahead);
         let body = self.body(ring, late);
         let speech = [title.as_str(), body.as_str()]
             .join(". ")
@@ -162,6 +163,15 @@ impl Saying<'_> {
         self.say.with(kind, &args)
     }
 
+    /// When a job is for: a serving is called ahead of its time.
+    fn time_of(&self, due: &Due) -> i64 {
+        let cook = self.known.cooks.get(&due.cook);
+        match (due.job, cook.and_then(|cook| cook.serve.value.as_ref())) {
+            (Job::Serve(_), Some(serve)) => serve.at,
+            _ => due.at,
+        }
+    }
+
     fn name(&self, due: &Due) -> String {
         let piece = |id: PieceId| {
             self.known
@@ -224,10 +234,10 @@ impl Saying<'_> {
             lines.push(self.say.text("ring-open-slowbend-detail"));
         }
         if let (true, Some(due)) = (late, ring.jobs.first()) {
-            lines.push(
-                self.say
-                    .with("ring-late", &[("time", Arg::Text(&self.say.clock(due.at)))]),
-            );
+            let at = self.time_of(due);
+            let late = (at < self.now).then(|| self.say.clock(at));
+            lines
+                .extend(late.map(|time| self.say.with("ring-late", &[("time", Arg::Text(&time))])));
         }
         lines.join("\n")
     }

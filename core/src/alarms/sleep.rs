@@ -18,7 +18,7 @@ pub(super) fn due(known: &Known<'_>, cook: &Cook, now: i64) -> Option<Due> {
         .get(&known.device)
         .filter(|_| first.1 == cook.id)?;
     let until = person.meant_to_wake(now)?;
-    let ordinal = person.slept.len() as i64;
+    let ordinal = person.nights;
     Some(Due {
         ordinal,
         ..Due::new(cook, Job::WakeUp(cook.id), until, Urgency::Wake)

@@ -1,5 +1,5 @@
 //! What to try on a meat, what each result means, and whether it is done. Start at [`verdict()`](verdict::verdict), then
-//! at [`Cut`](cuts::Cut) for what is known of a cut.
+//! at [`Cut`] for what is known of a cut.
 //!
 //! Laws: nothing is called done below its published minimum; poultry passes only on the coldest of three places read by
 //! hand; a thermometer that nobody checked is said on each verdict.

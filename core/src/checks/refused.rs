@@ -1,4 +1,4 @@
-//! What cannot be judged, and what to do about it. Start at [`sound`].
+//! What cannot be judged, and what to do about it. Start at `sound`.
 
 use super::{Standing, TestResult, VerdictInput};
 use crate::{moment::MINUTE, safety::keyed::keyed, units::Mk};

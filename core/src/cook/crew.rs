@@ -61,6 +61,8 @@ pub const WATCH_MAX_MS: i64 = 24 * HOUR;
 pub struct Person {
     /// What the device is called.
     pub name: Option<Reg<String>>,
+    /// How often the person went to sleep, what was taken back counted too: it only rises, and numbers the wakings.
+    pub nights: i64,
     /// When sleep began and until when it was meant to last.
     pub slept: Vec<(Timed, i64)>,
     /// When the sleeper was up.
@@ -209,7 +211,7 @@ impl Person {
 }
 
 impl Crew {
-    /// Who has the watch at `now`: the last who took it, by claimed time, not longer than [`WATCH_MAX_MS`] ago.
+    /// Who has the watch at `now`: the last who took it, by claimed time, not longer than `WATCH_MAX_MS` ago.
     pub fn on_watch(&self, now: i64) -> Option<&WatchTurn> {
         let since = now.saturating_sub(WATCH_MAX_MS);
         self.watch

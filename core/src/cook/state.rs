@@ -45,6 +45,17 @@ pub struct LastAct {
     pub kind: String,
 }
 
+/// A probe as it sat before it was placed anew.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Moved {
+    /// Which one, by instrument and channel.
+    pub series: (String, String),
+    /// Where it sat, and since when.
+    pub probe: Probe,
+    /// Until when, as claimed: milliseconds since 1970, not included.
+    pub until: i64,
+}
+
 /// One cook.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Cook {
@@ -70,6 +81,8 @@ pub struct Cook {
     pub pits: BTreeMap<PitId, PitCare>,
     /// Where its probes sit, by instrument and channel.
     pub probes: BTreeMap<(String, String), Probe>,
+    /// Where its probes sat before, each until when: what one read there stays with what it sat in.
+    pub probes_before: Vec<Moved>,
     /// Jobs answered without being done.
     pub answers: Vec<Answer>,
     /// How often each job was answered, done, skipped or put off, what was taken back counted too: it only rises.
@@ -103,6 +116,7 @@ impl Cook {
             dishes: BTreeMap::new(),
             pits: BTreeMap::new(),
             probes: BTreeMap::new(),
+            probes_before: vec![],
             answers: vec![],
             ordinals: BTreeMap::new(),
             notes: vec![],

@@ -102,17 +102,24 @@ fn of_probes<'a>(
     now: i64,
 ) -> impl Iterator<Item = DatedResult> + 'a {
     let on = piece.on_pit_at(now);
-    let until = piece.resting_since(now).unwrap_or(now);
-    cook.probes
+    let rests = piece.resting_since(now).unwrap_or(now);
+    let sits = cook
+        .probes
         .iter()
-        .filter_map(move |(series, probe)| match &probe.place {
+        .map(move |(series, probe)| (series, probe, rests));
+    let sat = cook.probes_before.iter().map(move |moved| {
+        let until = moved.until.saturating_sub(1).min(rests);
+        (&moved.series, &moved.probe, until)
+    });
+    sits.chain(sat)
+        .filter_map(move |(series, probe, until)| match &probe.place {
             Where::Piece { piece: id, spot } if *id == piece.id => {
                 let from = on?.max(probe.since.at);
-                Some((series, probe.thermometer, spot_named(spot), from))
+                Some((series, probe.thermometer, spot_named(spot), from, until))
             }
             _ => None,
         })
-        .flat_map(move |((source, sensor), thermometer, spot, from)| {
+        .flat_map(move |((source, sensor), thermometer, spot, from, until)| {
             let tail = known.tails.of(source, sensor, until);
             coldest_of_stretches(tail.filter(move |(at, _)| *at >= from))
                 .into_iter()

@@ -6,11 +6,12 @@ use crate::{
         Act, Outcome, Undo,
         decide::{Context, Decision, Owner, decide},
     },
+    cook::fold,
     error::Trouble,
     ids::CookId,
     log::{Body, Draft, Entry, EntryKey, Field, Payload, Stamp, Subject},
     moment::{Moment, SECOND},
-    store::{Along, CookLine, Group, Store, StoreTrouble},
+    store::{Along, Chunks, CookLine, Group, Store, StoreTrouble},
     words::{Viewer, Words},
 };
 use std::collections::BTreeSet;
@@ -65,7 +66,7 @@ impl Slowbend {
         let stamps = self.stamps(decision.drafts.len(), moment);
         let outcome = self.outcome(viewer, &decision, moment);
         let once = token.map(|token| (token, moment.utc_ms, to_json(&outcome)));
-        let written = self.write(&decision.drafts, &stamps, once, &[]);
+        let written = self.write(&decision.drafts, &stamps, once, Chunks::default());
         written.map_err(|trouble| trouble.with_reason(Words::of(viewer).text(trouble.key())))?;
         Ok(outcome)
     }
@@ -125,7 +126,7 @@ impl Slowbend {
         drafts: &[Draft],
         stamps: &[Stamp],
         once: Option<(&str, i64, String)>,
-        chunks: &[crate::store::ChunkRow],
+        chunks: Chunks<'_>,
     ) -> Result<(), StoreTrouble> {
         if drafts.is_empty() {
             return Ok(());
@@ -162,7 +163,9 @@ impl Slowbend {
                 .iter()
                 .zip(entries)
                 .filter(|(draft, _)| Group::from(draft.cook) == group);
-            let of_group: Vec<Entry> = of_group.map(|(_, entry)| entry.clone()).collect();
+            let of_group: Vec<fold::Known> = of_group
+                .map(|(draft, entry)| fold::Known::recorded(entry, draft))
+                .collect();
             self.follow(group, &of_group, seq)?;
         }
         let changed = drafts
@@ -267,7 +270,7 @@ impl Act {
                 of: Subject::Piece(piece),
                 ..
             } => vec![*piece],
-            Self::Join { pieces, .. } => pieces.clone(),
+            Self::Join { pieces, .. } | Self::AnswerRubs { pieces, .. } => pieces.clone(),
             Self::Open {
                 wetted,
                 turned,

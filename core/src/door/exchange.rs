@@ -6,7 +6,7 @@ use crate::{
     ids::{CookId, DeviceId, LogId},
     log::{Body, CrewJoined, Draft, Entry, EntryKey, Payload, Stamp},
     moment::Moment,
-    store::Absorbed,
+    store::{Absorbed, Chunks},
 };
 use serde::{Deserialize, Serialize};
 use std::{collections::BTreeMap, io::Write};
@@ -89,7 +89,7 @@ impl Slowbend {
             payload: Payload::CrewJoined(CrewJoined {}),
         };
         let stamp = self.stamp.tick(moment.utc_ms);
-        Ok(self.write(&[draft], &[stamp], None, &[])?)
+        Ok(self.write(&[draft], &[stamp], None, Chunks::default())?)
     }
 
     /// Writes all entries as lines of JSON, a header first; answers with how many.

@@ -10,7 +10,7 @@ use crate::{
     log::{Draft, Stamp},
     moment::Moment,
     readings::{Encoded, ImportPlan, Report, SeriesId, Sink, Stopped, chunk, import, told::Told},
-    store::ChunkRow,
+    store::{ChunkRow, Chunks},
 };
 use std::io::Read;
 
@@ -54,7 +54,11 @@ impl Slowbend {
         let stamps: Vec<Stamp> = std::iter::successors(next(&self.stamp), next)
             .take(drafts.len())
             .collect();
-        self.write(&drafts, &stamps, None, &gathered.0)?;
+        let chunks = Chunks {
+            rows: &gathered.0,
+            instead_of: &[],
+        };
+        self.write(&drafts, &stamps, None, chunks)?;
         for row in gathered.0.iter().rev().take(64) {
             for reading in chunk::decode(&row.bytes).unwrap_or_default() {
                 self.tails

@@ -8,7 +8,7 @@ use crate::{
     },
     error::Trouble,
     ids::{CookId, DeviceId, PieceId},
-    log::{Entry, Meaning, Payload},
+    log::{Meaning, Payload},
     store::{CookLine, Group},
 };
 
@@ -103,10 +103,9 @@ impl Slowbend {
     pub(super) fn follow(
         &mut self,
         group: Group,
-        entries: &[Entry],
+        known: &[fold::Known],
         seq: i64,
     ) -> Result<(), Trouble> {
-        let known: Vec<fold::Known> = entries.iter().map(fold::Known::of).collect();
         let mark = self.marks.get(&group).copied().unwrap_or_default();
         let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
         let hidden = |one: &fold::Known| match group {
@@ -119,7 +118,7 @@ impl Slowbend {
         if !in_order || !plain || !self.marks.contains_key(&group) {
             return self.load(group);
         }
-        for one in &known {
+        for one in known {
             match group {
                 Group::Crew => apply_crew(&mut self.crew, one),
                 Group::Cook(id) => match self.cooks.get_mut(&id) {

@@ -5,6 +5,7 @@
 //! | [`open`](Slowbend::open) | opens or creates the database; what cannot be read is set aside and said |
 //! | [`act`](Slowbend::act) | records one thing that was done, on disk when it returns, or refuses with a reason |
 //! | [`readings`](Slowbend::readings) | takes probe readings, durable within a minute |
+//! | [`probe_word`](Slowbend::probe_word) | takes what a Bluetooth probe sent, byte by byte |
 //! | [`absorb`](Slowbend::absorb) | takes entries of other devices |
 //! | one call a screen | the screen as plain records |
 //! | [`alarms`](Slowbend::alarms) | the ordered list of what must ring |
@@ -20,6 +21,7 @@ mod exchange;
 mod import;
 mod known;
 mod open;
+mod probe;
 mod readings;
 mod screens;
 #[cfg(test)]

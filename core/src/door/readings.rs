@@ -6,7 +6,7 @@ use crate::{
     log::{Draft, SeriesSaved},
     moment::{HOUR, MINUTE, Moment, SECOND},
     readings::{Encoded, Reading, SeriesId, chunk, tails::TAIL_MS},
-    store::{ChunkRow, TailReading},
+    store::{ChunkRow, Chunks, TailReading},
     units::Mk,
 };
 use serde::{Deserialize, Serialize};
@@ -160,7 +160,11 @@ impl Slowbend {
         let row = chunk_row(&source, &sensor, encoded);
         let draft = announce(cook, &row, moment);
         let stamp = self.stamp.tick(moment.utc_ms);
-        self.write(&[draft], &[stamp], None, &[row])?;
+        let chunks = Chunks {
+            rows: &[row],
+            instead_of: run,
+        };
+        self.write(&[draft], &[stamp], None, chunks)?;
         Ok(true)
     }
 }

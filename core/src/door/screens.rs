@@ -37,12 +37,13 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<StartScreen, Trouble> {
         self.notice_clock(moment);
-        let mut past = self
-            .store()?
-            .past_lines(past_before.unwrap_or(i64::MAX), PAGE as i64 + 1)?;
-        let more = past.len() > PAGE;
-        past.truncate(PAGE);
-        let past_next = past.last().filter(|_| more).map(|line| line.started);
+        let store = self.store()?;
+        let past = store.past_lines(past_before.unwrap_or(i64::MAX), PAGE as i64)?;
+        let last = past.last().map(|line| line.started);
+        let past_next = match last {
+            Some(last) => (!store.past_lines(last, 1)?.is_empty()).then_some(last),
+            None => None,
+        };
         Ok(screens::start(
             &self.seen_by(viewer),
             viewer,

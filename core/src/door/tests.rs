@@ -2,6 +2,7 @@
 
 mod cached;
 mod lines;
+mod probes;
 
 use super::*;
 use crate::{
@@ -469,4 +470,113 @@ fn what_another_program_finished_while_the_files_were_let_go_is_not_under_way_he
     drop(other);
     let rings = door.rings(&now(6), 60).unwrap().rings;
     assert_eq!(rings, []);
+}
+
+#[test]
+fn a_file_of_readings_takes_nothing_from_what_a_probe_said_meanwhile() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let (cook, ..) = begun(&mut door);
+    let at = now(30).utc_ms;
+    let live = SensorReading {
+        source: "box".into(),
+        sensor: "Pit".into(),
+        at,
+        temp: Mk::from_f(251),
+    };
+    door.readings(&[live], &now(31)).unwrap();
+    door.flush_readings().unwrap();
+    let file = "time,Pit (°F)\n2026-06-13T06:00:00,240\n2026-06-13T07:00:00,250\n";
+    let plan = crate::readings::ImportPlan {
+        source: "box".into(),
+        delimiter: crate::readings::Delimiter::Comma,
+        skip_rows: 1,
+        date_column: None,
+        time_column: 0,
+        time_format: crate::readings::times::TimeFormat::Iso,
+        zone: "America/Chicago".into(),
+        temp_columns: vec![crate::readings::TempColumn {
+            column: 1,
+            sensor: "Pit".into(),
+            unit: crate::readings::numbers::Unit::Fahrenheit,
+        }],
+        latest: None,
+    };
+    let report = door
+        .import_readings(file.as_bytes(), &plan, Some(cook), &now(120))
+        .unwrap();
+    assert_eq!(report.taken, 2);
+    let kept = door.store().unwrap().live().unwrap();
+    assert_eq!(
+        kept.iter().map(|row| row.at).collect::<Vec<_>>(),
+        [at],
+        "still there, to be sealed in its turn"
+    );
+}
+
+#[test]
+fn a_damaged_database_gives_up_its_log_its_readings_and_its_entries() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    let (cook, ..) = begun(&mut door);
+    let log = door.log().unwrap();
+    let reading = SensorReading {
+        source: "box".into(),
+        sensor: "1".into(),
+        at: SIX,
+        temp: Mk::from_f(250),
+    };
+    door.readings(&[reading], &now(1)).unwrap();
+    while door.work(&now(2), 1).unwrap() {}
+    drop(door);
+    let file = place.path().join("slowbend.db");
+    let mut bytes = std::fs::read(&file).unwrap();
+    let page = 4096;
+    let end = bytes.len();
+    bytes.truncate(end - page);
+    std::fs::write(&file, bytes).unwrap();
+    let mut door = open(place.path(), "here");
+    assert!(
+        matches!(door.warnings[..], [Warning::SetAside { entries: 4.., .. }]),
+        "{:?}",
+        door.warnings
+    );
+    assert!(door.cooks.contains_key(&cook));
+    assert_eq!(door.log().unwrap(), log, "the crew's log goes on");
+    assert_eq!(
+        door.tails.last("box", "1", i64::MAX),
+        Some((SIX, Mk::from_f(250)))
+    );
+}
+
+#[test]
+fn past_cooks_begun_at_one_instant_are_not_parted_by_a_page() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = open(place.path(), "here");
+    for number in 0..60 {
+        let start = Act::StartCook {
+            name: format!("Cook {number}"),
+            serve: None,
+            people: None,
+            meats: vec![],
+            demo: false,
+        };
+        let minute = if number < 20 { number } else { 30 };
+        let Subject::Cook(cook) = act(&mut door, minute, start).made[0] else {
+            panic!()
+        };
+        act(&mut door, minute, Act::FinishCook { cook });
+    }
+    let viewer = viewer(&mut door);
+    let mut seen = std::collections::BTreeSet::new();
+    let mut before = None;
+    loop {
+        let page = door.start(&viewer, before, &now(100)).unwrap();
+        seen.extend(page.past.iter().map(|line| line.name.clone()));
+        before = page.past_next;
+        if before.is_none() {
+            break;
+        }
+    }
+    assert_eq!(seen.len(), 60);
 }

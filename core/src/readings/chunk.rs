@@ -1,6 +1,6 @@
 //! Readings of one series as bytes: start at [`Encoded::of`].
 //!
-//! Layout, all numbers as in [`varint`](super::varint): version (one byte, 1), count, then for each reading the change
+//! Layout, all numbers as in `varint`: version (one byte, 1), count, then for each reading the change
 //! of the time step and the change of temperature, zigzagged; the first of each counts from zero. Sums wrap at 64 bits,
 //! so every instant and temperature can be written. A probe read every second costs two to three bytes a reading.
 //!

@@ -1,8 +1,8 @@
 //! Probe readings: series, chunks, and files from other instruments. No storage and no files: bytes come in through
-//! `std::io::Read`, chunks go out through a [`Sink`](import::Sink).
+//! `std::io::Read`, chunks go out through a [`Sink`].
 //!
 //! Where to start: [`series`] says what a reading is, [`chunk::Encoded`] how readings become bytes, and
-//! [`import::import`] takes a CSV file by an [`ImportPlan`](plan::ImportPlan), which [`guess::guess`] makes from the
+//! [`import::import`] takes a CSV file by an [`ImportPlan`], which [`guess::guess`] makes from the
 //! file's first 64 kB or asks about.
 
 pub mod chunk;

@@ -1,4 +1,4 @@
-//! How to read one file: which columns, in what units, times and zone. Made by [`guess`](super::guess) or by the caller.
+//! How to read one file: which columns, in what units, times and zone. Made by [`guess`](mod@super::guess) or by the caller.
 
 use super::{file_faults::FileFault, numbers::Unit, series::SeriesId, times::TimeFormat};
 use chrono_tz::Tz;

@@ -1,5 +1,5 @@
-//! Published minimums and cautions, each with its source. Start at [`minimum`](minimums::minimum), then at
-//! [`cautions_at`](cautions::cautions_at), which says what to tell a person at the moment of the act.
+//! Published minimums and cautions, each with its source. Start at [`minimum`], then at
+//! [`cautions_at`], which says what to tell a person at the moment of the act.
 //!
 //! Nothing here replaces local rules or licensed practice, and every set of cautions says so.
 

@@ -4,11 +4,11 @@ use super::{Button, Tone, glance::Glance};
 use crate::{
     acts::Act,
     alarms::Due,
-    cook::Piece,
-    ids::{CookId, PieceId, PitId},
+    cook::{Dish, Piece},
+    ids::{CookId, DishId, PieceId, PitId},
     log::{Job, Stage},
     moment::{HOUR, MINUTE},
-    words::Arg,
+    words::{Arg, key},
 };
 
 /// "In 10 min".
@@ -157,8 +157,39 @@ impl Glance<'_> {
                 all.push(self.at_pit("button-opened", pit, opening.act(None)));
             }
         }
+        all.extend(self.dishes(cook));
         all.extend(self.of_the_night());
+        all.push(self.finish(cook));
         all
+    }
+
+    /// The end of a cook, asked about first.
+    pub fn finish(&self, cook: CookId) -> Button {
+        Button {
+            label: self.say.text("button-finish"),
+            act: Act::FinishCook { cook },
+            tone: Tone::Grave,
+            confirm: Some(self.say.text("confirm-finish")),
+        }
+    }
+
+    /// Each dish is ready, or not after all.
+    fn dishes(&self, cook: CookId) -> Vec<Button> {
+        let dishes = self.known.cooks.get(&cook).map(|cook| &cook.dishes);
+        let button_of = |(dish, one): (&DishId, &Dish)| {
+            let (dish, ready) = (*dish, one.ready.is_none());
+            let does = self.say.text(match ready {
+                true => key("dish-is-ready"),
+                false => key("dish-not-ready"),
+            });
+            let args = [
+                ("name", Arg::Text(&one.name.value)),
+                ("does", Arg::Text(&does)),
+            ];
+            let act = Act::ReadyDish { cook, dish, ready };
+            button(self.say.with("button-named", &args), act, Tone::Plain)
+        };
+        dishes.into_iter().flatten().map(button_of).collect()
     }
 
     /// Whether a meat of that cook is on the pit: an opening of an empty one tells nothing.

@@ -2,6 +2,7 @@
 
 use super::{CheckScreen, OutcomeChoice, SpotField, TestForm, ThermometerChoice, glance::Glance};
 use crate::{
+    alarms,
     checks::{
         BarkSet, Bend, BoneShowing, ProbeFeel, Spot, Standing, Test, TestResult, WrapCall,
         cut_facts, meaning,
@@ -24,20 +25,24 @@ pub fn check(
     let glance = Glance::of(known, viewer, moment);
     let (cook, piece) = known.piece(piece)?;
     let tests = cut_facts(piece.cut).tests;
-    let thermometers = known.crew.thermometers.values();
+    let dues = alarms::due_in(known, cook.id, moment.utc_ms);
+    let thermometers = glance.last_checked_first();
     Some(CheckScreen {
         piece: piece.id,
         cook: cook.id,
         title: glance.check_title(piece),
         tests: tests.into_iter().map(|t| glance.test(piece, t)).collect(),
-        thermometers: thermometers.map(|t| glance.thermometer(t)).collect(),
+        thermometers: thermometers
+            .into_iter()
+            .map(|t| glance.thermometer(t))
+            .collect(),
         submit: glance.say.text("button-record"),
-        verdict: glance.verdict_text(cook, piece),
+        verdict: glance.verdict_with_job(cook, piece, &dues),
         cautions: glance.cautions(match piece.cut.is_poultry() {
             true => Doing::CheckingPoultry,
             false => Doing::CheckingMeat,
         }),
-        until: glance.until(&[]),
+        until: glance.until(&dues),
     })
 }
 
@@ -51,6 +56,21 @@ pub(super) fn recorded(what: impl serde::Serialize) -> String {
 }
 
 impl Glance<'_> {
+    /// The most recently checked first, what nobody checked last: a shell offers the first.
+    fn last_checked_first(&self) -> Vec<&Thermometer> {
+        let mut all: Vec<&Thermometer> = self.known.crew.thermometers.values().collect();
+        let checked = |thermometer: &Thermometer| match standing(
+            self.known.crew,
+            Some(thermometer.id),
+            self.now,
+        ) {
+            Standing::Checked { at, .. } => Some(at),
+            _ => None,
+        };
+        all.sort_by_key(|thermometer| std::cmp::Reverse(checked(thermometer)));
+        all
+    }
+
     fn check_title(&self, piece: &Piece) -> String {
         let name = [("name", Arg::Text(&piece.name.value))];
         self.say.with("check-title", &name)

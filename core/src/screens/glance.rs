@@ -7,10 +7,12 @@ use crate::{
     alarms::Due,
     checks::{Refused, Verdict, verdict},
     cook::{Cook, Known, Piece, verdict_input::verdict_input},
-    ids::{DeviceId, PitId},
+    ids::{DeviceId, PieceId, PitId},
+    log::Job,
     moment::{MINUTE, Moment},
     words::{Arg, Viewer, Words},
 };
+use std::collections::BTreeSet;
 
 /// Who sees what, when.
 pub(super) struct Glance<'a> {
@@ -71,6 +73,31 @@ impl<'a> Glance<'a> {
         next.fold(minute(self.now) + MINUTE, i64::min)
     }
 
+    /// When a job is for: a serving is called ahead of its time.
+    pub fn time_of(&self, due: &Due) -> i64 {
+        let cook = self.known.cooks.get(&due.cook);
+        match (due.job, cook.and_then(|cook| cook.serve.value.as_ref())) {
+            (Job::Serve(_), Some(serve)) => serve.at,
+            _ => due.at,
+        }
+    }
+
+    /// Whether the meat is judged done at this minute.
+    pub fn is_done(&self, id: PieceId) -> bool {
+        self.known.piece(id).is_some_and(|(cook, piece)| {
+            self.verdict(cook, piece)
+                .is_ok_and(|verdict| verdict.state.says_done())
+        })
+    }
+
+    /// A name at the beginning of a sentence.
+    pub fn begins(sentence: &str) -> String {
+        let mut letters = sentence.chars();
+        letters.next().map_or_else(String::new, |first| {
+            first.to_uppercase().chain(letters).collect()
+        })
+    }
+
     pub fn pit(&self, id: PitId) -> String {
         match self.known.crew.pits.get(&id) {
             Some(pit) => pit.name.value.clone(),
@@ -87,15 +114,20 @@ impl<'a> Glance<'a> {
         }
     }
 
-    /// The verdict as of this minute. What was done within it counts as done at its beginning; a rest that began within
-    /// it has not begun, so nothing is ever said early.
+    /// The verdict as of this minute. What was done within it counts as done at its beginning, one after another in its
+    /// order: what was read last stands, on screens as for alarms. A rest that began within it has not begun, so nothing
+    /// is ever said early.
     pub fn verdict(&self, cook: &Cook, piece: &Piece) -> Result<Verdict, Refused> {
         let mut input = verdict_input(&self.known, cook, piece, self.now);
-        input.now = minute(self.now);
+        let began = minute(self.now);
+        let within: BTreeSet<i64> = input.checks.iter().map(|check| check.at).collect();
+        let within: Vec<i64> = within.into_iter().filter(|at| *at > began).collect();
+        let place = |at: i64| within.partition_point(|one| *one <= at) as i64;
         for check in &mut input.checks {
-            check.at = check.at.min(input.now);
+            check.at = check.at.min(began).saturating_add(place(check.at));
         }
-        input.resting_since = input.resting_since.map(|since| since.min(input.now));
+        input.now = began.saturating_add(within.len() as i64);
+        input.resting_since = input.resting_since.map(|since| since.min(began));
         verdict(&input)
     }
 }

@@ -5,8 +5,9 @@ use crate::{
     alarms::{Due, Urgency},
     cadence::share::{Touched, may_share},
     checks::SafeState,
+    cook::{Cook, Piece},
     ids::{CookId, PieceId},
-    log::Job,
+    log::{Job, Stage},
     moment::MINUTE,
     words::Arg,
 };
@@ -29,11 +30,11 @@ impl Glance<'_> {
         let (verb, what, when) = (
             self.verb(first.job),
             self.say.list(&names),
-            self.due(first.at),
+            self.due(self.time_of(first)),
         );
         Headline {
             why: self.why(first),
-            due: Some(first.at),
+            due: Some(self.time_of(first)),
             weight: self.weight(first),
             buttons: self.buttons_of(first, &together),
             link: self.link(first.job),
@@ -49,6 +50,14 @@ impl Glance<'_> {
         let idle = self.known.cooks.get(&cook).is_some_and(|cook| {
             cook.meats().next().is_none() || !cook.meats().any(|p| p.is_on_pit(self.now))
         });
+        let all_over = self
+            .known
+            .cooks
+            .get(&cook)
+            .filter(|cook| self.is_over(cook));
+        if let Some(over) = all_over {
+            return self.to_finish(over.id);
+        }
         let verb = self.say.text("headline-nothing");
         let why = match idle {
             true => self.say.text("headline-nothing-on"),
@@ -63,6 +72,32 @@ impl Glance<'_> {
             due: None,
             weight: Weight::Calm,
             buttons: vec![],
+            link: None,
+            cautions: vec![],
+        }
+    }
+
+    /// Whether all of its meats, of which it has some, were served or put away.
+    fn is_over(&self, cook: &Cook) -> bool {
+        let over = |piece: &Piece| {
+            let stage = piece.stage(self.now).map(|passed| passed.stage);
+            matches!(stage, Some(Stage::Served | Stage::PutAway))
+        };
+        cook.is_open() && cook.meats().next().is_some() && cook.meats().all(over)
+    }
+
+    fn to_finish(&self, cook: CookId) -> Headline {
+        let verb = self.say.text("headline-finish");
+        let why = self.say.text("headline-finish-why");
+        Headline {
+            speech: format!("{verb} {why}"),
+            verb,
+            why,
+            what: String::new(),
+            when: String::new(),
+            due: None,
+            weight: Weight::Calm,
+            buttons: vec![self.finish(cook)],
             link: None,
             cautions: vec![],
         }
@@ -89,9 +124,16 @@ impl Glance<'_> {
     }
 
     /// What is done in the same opening: wettings and glazings at the same pit whose window is open, and that may
-    /// share a mop with the first.
+    /// share a mop with the first. Rubs of a pit that are due are touched together too.
     pub fn together<'d>(&self, first: &'d Due, dues: &'d [Due]) -> Vec<&'d Due> {
         let mut all = vec![first];
+        if matches!(first.job, Job::RubSet(_)) {
+            all.extend(dues.iter().filter(|due| {
+                let other = matches!(due.job, Job::RubSet(_)) && due.job != first.job;
+                let same = due.pit == first.pit && due.cook == first.cook;
+                other && same && due.at <= first.at.max(self.now)
+            }));
+        }
         if let Some(piece) = opened_for(first.job) {
             let others = dues.iter().filter(|due| {
                 due.job != first.job

@@ -1,31 +1,67 @@
 //! What can be done about the one next thing: buttons, where more is done, and the cautions of it.
 
 use super::{
-    Button, Caution, Link, Place, Tone, buttons::Opening, glance::Glance, headline::opened_for,
+    Button, Caution, Link, Place, Tone,
+    buttons::{Opening, button},
+    glance::Glance,
+    headline::opened_for,
 };
 use crate::{
     acts::Act,
     alarms::Due,
+    ids::PieceId,
     log::{Job, Stage},
+    moment::HOUR,
     safety::Doing,
+    words::Arg,
 };
 
+/// So long before its serving time a cook can be said to be on the table, in milliseconds: 2 h. Common practice, no
+/// source.
+const ON_TABLE_MS: i64 = 2 * HOUR;
+
 impl Glance<'_> {
+    /// Whether it has set: of one meat, or of each of several and of all of them.
+    fn rub_buttons(&self, first: PieceId, together: &[&Due]) -> Vec<Button> {
+        let pieces: Vec<PieceId> = together.iter().filter_map(|due| due.job.piece()).collect();
+        let answer = |piece, set| Act::AnswerRub {
+            piece,
+            set,
+            at: None,
+        };
+        let mut all = match pieces.len() {
+            0 | 1 => vec![
+                self.main("button-rub-yes", answer(first, true)),
+                self.main("button-rub-not-yet", answer(first, false)),
+            ],
+            _ => {
+                let act = Act::AnswerRubs {
+                    pieces: pieces.clone(),
+                    set: true,
+                    at: None,
+                };
+                let mut all = vec![self.main("button-rub-all", act)];
+                for piece in pieces {
+                    all.push(self.of_one(piece, "button-rub-yes", answer(piece, true)));
+                    all.push(self.of_one(piece, "button-rub-not-yet", answer(piece, false)));
+                }
+                all
+            }
+        };
+        all.push(self.later(together));
+        all
+    }
+
+    fn of_one(&self, piece: PieceId, does: &'static str, act: Act) -> Button {
+        let (name, does) = (self.piece_name(piece), self.say.text(does));
+        let args = [("name", Arg::Text(&name)), ("does", Arg::Text(&does))];
+        button(self.say.with("button-named", &args), act, Tone::Plain)
+    }
+
     pub fn buttons_of(&self, due: &Due, together: &[&Due]) -> Vec<Button> {
         let cook = due.cook;
         match due.job {
-            Job::RubSet(piece) => {
-                let answer = |set| Act::AnswerRub {
-                    piece,
-                    set,
-                    at: None,
-                };
-                vec![
-                    self.main("button-rub-yes", answer(true)),
-                    self.main("button-rub-not-yet", answer(false)),
-                    self.later(&[due]),
-                ]
-            }
+            Job::RubSet(piece) => self.rub_buttons(piece, together),
             Job::Wet(_) | Job::Glaze(_) => {
                 let of = |wet: bool| {
                     let jobs = together.iter().map(|due| due.job);
@@ -42,7 +78,14 @@ impl Glance<'_> {
             }
             Job::Check(_) => vec![self.later(&[due]), self.skip(&[due])],
             Job::Pull(piece) => vec![
-                self.stage_button(piece, Stage::Off, Tone::Main),
+                self.stage_button(
+                    piece,
+                    Stage::Off,
+                    match self.is_done(piece) {
+                        true => Tone::Main,
+                        false => Tone::Plain,
+                    },
+                ),
                 self.later(&[due]),
                 self.answer("button-leave-on", due, Tone::Plain),
             ],
@@ -51,6 +94,7 @@ impl Glance<'_> {
                 self.answer("button-none-left", due, Tone::Plain),
                 self.later(&[due]),
             ],
+            Job::Serve(_) if self.ahead(self.time_of(due)) > ON_TABLE_MS => vec![],
             Job::Serve(_) => vec![
                 self.answer("button-on-table", due, Tone::Main),
                 self.later(&[due]),

@@ -11,7 +11,7 @@ use crate::{
 };
 
 /// At most so many meats on the screen of a propped phone; the rest are counted.
-pub(super) const MEATS_SHOWN: usize = 5;
+pub(super) const MEATS_SHOWN: usize = 12;
 
 impl Glance<'_> {
     /// The meats of a cook, what asks most for an eye first, then what is due soonest, then by name.

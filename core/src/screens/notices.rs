@@ -93,7 +93,7 @@ impl Glance<'_> {
                 ("field", Arg::Text(&field)),
                 ("of", Arg::Text(&of)),
             ];
-            let text = self.say.with("notice-overruled", &args);
+            let text = Self::begins(&self.say.with("notice-overruled", &args));
             self.dismissible(overruling.notice, text)
         })
         .collect()

@@ -1,16 +1,19 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{Line, Link, PieceScreen, Place, Weight, glance::Glance};
+use super::{Button, Line, Link, PieceScreen, Place, Weight, glance::Glance};
 use crate::{
-    alarms,
+    acts::Act,
+    alarms::{self, Due},
     cadence::rhythm::{Next, Why},
-    checks::{TestResult, cut_facts},
-    cook::{Cook, Known, Pass, Piece, rhythm_facts::rhythm_facts},
+    checks::{Spot, Temperature, TestResult, cut_facts},
+    cook::{Cook, Known, Pass, Piece, rhythm_facts::rhythm_facts, verdict_input::verdict_input},
     ids::PieceId,
     moment::Moment,
     safety::Doing,
     words::{Arg, Viewer, key},
 };
+
+use std::collections::BTreeMap;
 
 /// So many passes over the tests are shown, latest first.
 const CHECKS_SHOWN: usize = 10;
@@ -25,8 +28,8 @@ pub fn piece(
     let glance = Glance::of(known, viewer, moment);
     let (cook, piece) = known.piece(piece)?;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
-    let ours = dues.iter().filter(|due| due.job.piece() == Some(piece.id));
-    let mut next: Vec<Line> = ours.map(|due| glance.due_line(due)).collect();
+    let ours = || dues.iter().filter(|due| due.job.piece() == Some(piece.id));
+    let mut next: Vec<Line> = ours().map(|due| glance.due_line(due)).collect();
     next.extend(glance.why_nothing(cook, piece));
     Some(PieceScreen {
         piece: piece.id,
@@ -36,10 +39,10 @@ pub fn piece(
         state: glance.where_it_is(piece),
         next,
         facts: glance.facts(cook, piece),
-        verdict: glance.verdict_text(cook, piece),
+        verdict: glance.verdict_with_job(cook, piece, &dues),
         checks: glance.passes(piece),
         buttons: match cook.is_open() && piece.is_itself() {
-            true => glance.stage_buttons(cook, piece),
+            true => glance.answers_and_stages(cook, piece, ours()),
             false => vec![],
         },
         links: glance.meat_links(cook, piece),
@@ -49,6 +52,47 @@ pub fn piece(
 }
 
 impl Glance<'_> {
+    /// The answers to what is due of it, then the stages it can go to.
+    fn answers_and_stages<'d>(
+        &self,
+        cook: &Cook,
+        piece: &Piece,
+        ours: impl Iterator<Item = &'d Due>,
+    ) -> Vec<Button> {
+        let mut all: Vec<Button> = ours
+            .filter(|due| due.at <= self.now)
+            .flat_map(|due| self.answers(due))
+            .collect();
+        let stages = self.stage_buttons(cook, piece);
+        let stages: Vec<Button> = stages
+            .into_iter()
+            .filter(|stage| all.iter().all(|answer| answer.act != stage.act))
+            .collect();
+        all.extend(stages);
+        all
+    }
+
+    /// The answers to one of several things due, each named by what it answers.
+    fn answers(&self, due: &Due) -> Vec<Button> {
+        let verb = self.verb(due.job);
+        let buttons = self.buttons_of(due, &[due]).into_iter();
+        buttons
+            .map(|button| match button.act {
+                Act::SetStage { .. } => button,
+                _ => {
+                    let args = [
+                        ("name", Arg::Text(&verb)),
+                        ("does", Arg::Text(&button.label)),
+                    ];
+                    Button {
+                        label: self.say.with("button-named", &args),
+                        ..button
+                    }
+                }
+            })
+            .collect()
+    }
+
     /// "Spare ribs · whole muscle · 3 lb 8 oz".
     fn about(&self, piece: &Piece) -> String {
         let mut parts = vec![
@@ -96,10 +140,7 @@ impl Glance<'_> {
                 .pit(self.now)
                 .map(|(pit, spot)| self.fact("fact-pit", self.pit(pit), spot.to_owned())),
         );
-        all.extend(
-            self.last_temperature(cook, piece)
-                .map(|temp| self.fact("fact-temperature", temp, String::new())),
-        );
+        all.extend(self.spot_facts(cook, piece));
         all.push(self.fact(
             "fact-cadence",
             self.cadence(piece.cadence.value),
@@ -117,6 +158,34 @@ impl Glance<'_> {
             None => self.fact("fact-usual", usual, practice),
         });
         all
+    }
+
+    /// The last temperature of each spot, apart: no spot speaks for another.
+    fn spot_facts(&self, cook: &Cook, piece: &Piece) -> Vec<Line> {
+        let input = verdict_input(&self.known, cook, piece, self.now);
+        let mut last: BTreeMap<Spot, (i64, Temperature)> = BTreeMap::new();
+        for dated in &input.checks {
+            if let TestResult::Heat(heat) = dated.result {
+                let kept = last.entry(heat.spot).or_insert((dated.at, heat));
+                if (dated.at, -heat.mk.0) > (kept.0, -kept.1.mk.0) {
+                    *kept = (dated.at, heat);
+                }
+            }
+        }
+        let line = |(at, heat): (i64, Temperature)| {
+            let (temp, age) = (self.say.temperature(heat.mk), self.ago(at));
+            let args = [("temp", Arg::Text(&temp)), ("age", Arg::Text(&age))];
+            let state = self.say.with("pit-reads", &args);
+            let spot = self.say.text(heat.spot.key());
+            let detail = match heat.instant_read {
+                true => spot,
+                false => self
+                    .say
+                    .with("line-spot-left-in", &[("spot", Arg::Text(&spot))]),
+            };
+            self.fact("fact-temperature", state, detail)
+        };
+        last.into_values().map(line).collect()
     }
 
     fn passes(&self, piece: &Piece) -> Vec<Line> {
@@ -147,7 +216,10 @@ impl Glance<'_> {
                     self.say.text(heat.spot.key()),
                 );
                 let args = [("temp", Arg::Text(&temp)), ("spot", Arg::Text(&spot))];
-                self.say.with("line-temp-at", &args)
+                match heat.instant_read {
+                    true => self.say.with("line-temp-at", &args),
+                    false => self.say.with("line-temp-left-in", &args),
+                }
             }
             felt => self.say.text(felt.key()),
         };

@@ -40,8 +40,7 @@ pub(super) fn pitside_of(
     let until = glance.until(dues);
     let dues = &to_do(dues, moment.utc_ms);
     let mut meats = glance.meat_lines(cook, dues);
-    let rest = glance.counted(meats.len().saturating_sub(MEATS_SHOWN));
-    meats.truncate(MEATS_SHOWN);
+    let others = meats.split_off(meats.len().min(MEATS_SHOWN));
     let pits = glance.pits_of(cook);
     let undo = glance.undo(cook);
     let shown_until = undo.iter().map(|undo| undo.until);
@@ -54,7 +53,8 @@ pub(super) fn pitside_of(
         now: glance.headline(cook.id, dues),
         next: glance.next_lines(dues),
         meats,
-        rest,
+        rest: glance.counted(others.len()),
+        others,
         pits: pits.iter().map(|pit| glance.pit_line_of(*pit)).collect(),
         watch: glance.watch_lines(),
         more: match open {
@@ -114,8 +114,8 @@ impl Glance<'_> {
         let link = due.job.piece().map(|piece| Place::Piece { piece });
         Line {
             name: self.say.with("line-job", &args),
-            state: self.due(due.at),
-            detail: self.say.clock(due.at),
+            state: self.due(self.time_of(due)),
+            detail: self.say.clock(self.time_of(due)),
             weight: self.weight(due),
             link,
         }

@@ -162,6 +162,7 @@ records! {
         /** What comes after, in order. */ next: Vec<Line>,
         /** The meats, worst first, those that fit. */ meats: Vec<Line>,
         /** The rest, counted, if any. */ rest: Option<String>,
+        /** The rest, in the same order, to be listed once it is asked for. */ #[serde(default)] others: Vec<Line>,
         /** The pits. */ pits: Vec<Line>,
         /** Who has the watch, who sleeps. */ watch: Vec<String>,
         /** Acts that are always at hand: fed the fire, opened, sleep, watch. */ more: Vec<Button>,
@@ -258,10 +259,10 @@ records! {
     SettingsLabels {
         /** Heading of pits. */ pits: String, /** Heading of thermometers. */ thermometers: String, /** Heading of habits. */ habits: String,
         /** Heading of the viewer's choices. */ viewer: String,
-        /** Label of a name. */ name: String, /** Label of a kind. */ kind: String, /** Label of the grate. */ grate: String, /** Label of minutes alone. */ alone: String,
+        /** Label of a name. */ name: String, /** Label of a kind. */ kind: String, /** Label of the grate, with the unit. */ grate: String, /** Label of minutes alone. */ alone: String,
         /** Button that adds a pit. */ add_pit: String, /** Button that adds a thermometer. */ add_thermometer: String,
         /** Button that saves. */ save: String,
-        /** Heading of the ice check. */ check: String, /** Label of what it read. */ read: String, /** Label of the ice. */ ice: String, /** Label of boiling. */ boiling: String, /** Label of the altitude. */ altitude: String,
+        /** Heading of the ice check. */ check: String, /** Label of what it read. */ read: String, /** Label of the ice. */ ice: String, /** Label of boiling. */ boiling: String, /** Label of the altitude, with the unit. */ altitude: String,
         /** Kinds of pits. */ kinds: Vec<KindChoice>,
     }
     /// A kind of pit to choose.

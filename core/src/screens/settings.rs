@@ -8,7 +8,7 @@ use crate::{
     cook::{Known, Pit, Reg, Thermometer},
     log::{PitKind, Stamp, Subject},
     moment::Moment,
-    words::{Arg, Viewer},
+    words::{Arg, Measure, Viewer},
 };
 
 /// All kinds of pits, in the order to choose from.
@@ -70,8 +70,10 @@ impl Glance<'_> {
             ),
             self.line(
                 "grate_cm2",
-                number(pit.grate_cm2.value),
-                "cm²",
+                pit.grate_cm2.value.map_or_else(String::new, |cm2| {
+                    self.say.measure_field(Measure::Grate, cm2)
+                }),
+                self.say.measure_unit(Measure::Grate),
                 Some(pit.grate_cm2.stamp),
             ),
             self.line(
@@ -156,9 +158,25 @@ impl Glance<'_> {
                     SPRITZ_EVERY_MIN,
                     &minutes,
                 ),
-                habit("altitude_m", &crew.altitude_m, 0, "m"),
+                self.line(
+                    "altitude_m",
+                    self.say.measure_field(
+                        Measure::Altitude,
+                        crew.altitude_m.as_ref().map_or(0, |reg| reg.value),
+                    ),
+                    self.say.measure_unit(Measure::Altitude),
+                    crew.altitude_m.as_ref().map(|reg| reg.stamp),
+                ),
             ],
         }
+    }
+
+    /// A label with the viewer's unit: "Grate (in²)".
+    fn with_unit(&self, label: &'static str, of: Measure) -> String {
+        let label = self.say.text(label);
+        let unit = self.say.measure_unit(of);
+        let args = [("label", Arg::Text(&label)), ("unit", Arg::Text(unit))];
+        self.say.with("label-unit", &args)
     }
 
     fn settings_labels(&self) -> SettingsLabels {
@@ -169,7 +187,7 @@ impl Glance<'_> {
             viewer: self.say.text("settings-viewer"),
             name: self.say.text("field-name"),
             kind: self.say.text("field-pit-kind"),
-            grate: self.say.text("field-grate"),
+            grate: self.with_unit("field-grate", Measure::Grate),
             alone: self.say.text("field-alone"),
             add_pit: self.say.text("settings-add-pit"),
             add_thermometer: self.say.text("settings-add-thermometer"),
@@ -178,7 +196,7 @@ impl Glance<'_> {
             read: self.say.text("settings-read"),
             ice: self.say.text("bath-ice"),
             boiling: self.say.text("bath-boiling"),
-            altitude: self.say.text("field-altitude"),
+            altitude: self.with_unit("field-altitude", Measure::Altitude),
             kinds: KINDS
                 .map(|kind| KindChoice {
                     kind,
@@ -190,10 +208,13 @@ impl Glance<'_> {
 
     fn about_this(&self) -> Vec<String> {
         let version = [("version", Arg::Text(env!("CARGO_PKG_VERSION")))];
-        let name = self.device(self.known.device);
-        vec![
-            self.say.with("about-version", &version),
-            self.say.with("about-device", &[("name", Arg::Text(&name))]),
-        ]
+        let person = self.known.crew.people.get(&self.known.device);
+        let device = match person.and_then(|person| person.name.as_ref()) {
+            Some(name) => self
+                .say
+                .with("about-device", &[("name", Arg::Text(&name.value))]),
+            None => self.say.text("about-device-unnamed"),
+        };
+        vec![self.say.with("about-version", &version), device]
     }
 }

@@ -76,7 +76,7 @@ impl Glance<'_> {
         let state = due.map_or_else(
             || self.say.text("headline-nothing-due"),
             |due| {
-                let (verb, when) = (self.verb(due.job), self.due(due.at));
+                let (verb, when) = (self.verb(due.job), self.due(self.time_of(due)));
                 let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
                 self.say.with("line-due", &args)
             },

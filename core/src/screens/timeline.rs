@@ -13,10 +13,10 @@ use super::{
 use crate::{
     acts::Act,
     cook::{Cook, Known},
-    ids::CookId,
+    ids::{CookId, PieceId},
     log::{Body, Entry, EntryKey, Meaning, Payload},
     moment::Moment,
-    words::{Viewer, key},
+    words::{Arg, Viewer, key},
 };
 use std::collections::BTreeMap;
 
@@ -26,6 +26,12 @@ struct Told<'a> {
     kind: String,
     at: i64,
     meaning: Meaning,
+}
+
+/// What the entries of a cook say, to be named where another entry speaks of them.
+struct Past<'a> {
+    names: Names,
+    of: BTreeMap<EntryKey, &'a Told<'a>>,
 }
 
 /// A page of what happened: at most `page` entries claimed for before `before`, and those of the last one's instant.
@@ -43,7 +49,10 @@ pub fn timeline(
     let cook = known.cooks.get(&cook)?;
     let mut told: Vec<Told<'_>> = entries.iter().map(Told::of).collect();
     told.sort_by_key(|told| std::cmp::Reverse((told.at, told.entry.order())));
-    let names = names(&told);
+    let past = Past {
+        names: names(&told),
+        of: told.iter().map(|told| (told.entry.key, told)).collect(),
+    };
     let voids = last_voids(&told, cook);
     let older: Vec<&Told<'_>> = told
         .iter()
@@ -56,7 +65,7 @@ pub fn timeline(
         title: cook.name.value.clone(),
         lines: older[..end]
             .iter()
-            .map(|told| glance.happened(cook, told, &names, &voids))
+            .map(|told| glance.happened(cook, told, &past, &voids))
             .collect(),
         next,
         until: glance.until(&[]),
@@ -135,7 +144,7 @@ impl Glance<'_> {
         &self,
         cook: &Cook,
         told: &Told<'_>,
-        names: &Names,
+        past: &Past<'_>,
         voids: &BTreeMap<EntryKey, EntryKey>,
     ) -> Happened {
         let entry = told.entry.key;
@@ -144,7 +153,7 @@ impl Glance<'_> {
         Happened {
             entry,
             when: self.say.clock_day(told.at, self.now),
-            what: self.what(told, names),
+            what: self.what(cook, told, past),
             who: by.unwrap_or_default(),
             standing: self.entry_standing(cook, told),
             undo: match hidden {
@@ -152,22 +161,66 @@ impl Glance<'_> {
                     let label = self.say.text("button-restore");
                     undo(label, *void)
                 }),
-                false => can_undo(told).then(|| undo(self.say.text("button-undo"), entry)),
+                false => can_undo(told)
+                    .then(|| undo(self.say.text("button-undo"), entry))
+                    .or_else(|| self.restore(told)),
             },
         }
     }
 
-    fn what(&self, told: &Told<'_>, names: &Names) -> String {
+    /// A taking-back that stands offers to restore what it took.
+    fn restore(&self, told: &Told<'_>) -> Option<Button> {
+        let takes_back = matches!(told.meaning, Meaning::Known(Payload::Voided(_)));
+        takes_back.then(|| undo(self.say.text("button-restore"), told.entry.key))
+    }
+
+    fn what(&self, cook: &Cook, told: &Told<'_>, past: &Past<'_>) -> String {
         match &told.meaning {
-            Meaning::Known(Payload::Voided(fact)) => {
-                let count = fact.targets.len();
-                let count = i64::try_from(count).unwrap_or(i64::MAX);
-                let args = [("count", crate::words::Arg::Number(count))];
-                self.say.with("happened-voided", &args)
+            Meaning::Known(Payload::Voided(fact)) => self.took_back(cook, &fact.targets, past),
+            Meaning::Known(Payload::PieceMoved(fact)) if !was_on(cook, fact.piece, told.at) => {
+                let name = past.names.get(&fact.piece).cloned();
+                let name = name.unwrap_or_else(|| self.piece_name(fact.piece));
+                let pit = self.pit(fact.pit);
+                let args = [("pit", Arg::Text(&pit)), ("name", Arg::Text(&name))];
+                self.say.with("happened-meant", &args)
             }
-            Meaning::Known(payload) => self.sentence(names, payload),
+            Meaning::Known(payload) => self.sentence(&past.names, payload),
             _ if told.is_erased() => kind_and(&self.say, "erased", ""),
             _ => kind_and(&self.say, "", ""),
+        }
+    }
+
+    /// What was taken back, each in its own words; of a taking-back, what was restored. A chain of them ends, for each
+    /// takes back only what came before it.
+    fn took_back(&self, cook: &Cook, targets: &[EntryKey], past: &Past<'_>) -> String {
+        let held: Vec<&Told<'_>> = targets
+            .iter()
+            .filter_map(|key| past.of.get(key).copied())
+            .collect();
+        let void = |told: &&Told<'_>| match &told.meaning {
+            Meaning::Known(Payload::Voided(fact)) => Some(fact.targets.clone()),
+            _ => None,
+        };
+        let restored: Vec<EntryKey> = held.iter().filter_map(void).flatten().collect();
+        let (key, shown) = match restored.is_empty() {
+            true => ("happened-voided", held),
+            false => {
+                let shown = restored.iter().filter_map(|key| past.of.get(key).copied());
+                ("happened-restored", shown.collect())
+            }
+        };
+        let what: Vec<String> = shown
+            .into_iter()
+            .map(|told| match &told.meaning {
+                Meaning::Known(Payload::Voided(_)) => kind_and(&self.say, "voided", ""),
+                _ => self.what(cook, told, past),
+            })
+            .collect();
+        match what.is_empty() {
+            true => kind_and(&self.say, "voided", ""),
+            false => self
+                .say
+                .with(key, &[("what", Arg::Text(&what.join(" · ")))]),
         }
     }
 
@@ -183,6 +236,18 @@ impl Glance<'_> {
         };
         self.say.text(key)
     }
+}
+
+/// Whether the meat had been on a pit by then: before, a move says which pit it is meant for.
+fn was_on(cook: &Cook, piece: PieceId, at: i64) -> bool {
+    let piece = cook.pieces.get(&piece);
+    piece.is_none_or(|piece| {
+        let on = piece
+            .stages
+            .iter()
+            .filter(|passed| passed.stage.is_on_pit());
+        on.into_iter().any(|passed| passed.when.at <= at)
+    })
 }
 
 fn undo(label: String, target: EntryKey) -> Button {

@@ -2,8 +2,10 @@
 
 use super::{VerdictText, Weight, glance::Glance};
 use crate::{
+    alarms::Due,
     checks::{DoneState, Reason, Refused, SafeState, Safety, Verdict},
     cook::{Cook, Piece},
+    log::Job,
     moment::MINUTE,
     units::Mk,
     words::Arg,
@@ -25,6 +27,21 @@ impl Glance<'_> {
             Ok(verdict) => self.judged(&verdict),
             Err(refused) => self.not_judged(refused),
         }
+    }
+
+    /// The same, its next check that of the job which asks for it; before the meat is on a pit there is none.
+    pub fn verdict_with_job(&self, cook: &Cook, piece: &Piece, dues: &[Due]) -> VerdictText {
+        let text = self.verdict_text(cook, piece);
+        let job = |job| dues.iter().find(|due| due.job == job);
+        let next = match job(Job::Check(piece.id)) {
+            _ if piece.on_pit_at(self.now).is_none() => None,
+            Some(check) => text
+                .next
+                .map(|_| self.next(self.ahead(check.at).max(0) / MINUTE)),
+            None if job(Job::Pull(piece.id)).is_some() => None,
+            None => text.next,
+        };
+        VerdictText { next, ..text }
     }
 
     fn not_judged(&self, Refused { reason }: Refused) -> VerdictText {

@@ -13,7 +13,7 @@ impl Glance<'_> {
                 self.say.clock_day(turn.when.at, self.now),
             );
             let args = [("name", Arg::Text(&name)), ("since", Arg::Text(&since))];
-            let line = self.say.with("watch-held", &args);
+            let line = Self::begins(&self.say.with("watch-held", &args));
             match turn.note.as_str() {
                 "" => line,
                 note => {
@@ -26,7 +26,7 @@ impl Glance<'_> {
             lines.extend(person.asleep_until(self.now).map(|until| {
                 let (name, until) = (self.device(*device), self.say.clock_day(until, self.now));
                 let args = [("name", Arg::Text(&name)), ("until", Arg::Text(&until))];
-                self.say.with("watch-asleep", &args)
+                Self::begins(&self.say.with("watch-asleep", &args))
             }));
         }
         lines

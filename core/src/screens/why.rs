@@ -7,9 +7,13 @@ use crate::{
     cook::rhythm_facts::rhythm_facts,
     ids::{PieceId, PitId},
     log::Job,
-    moment::MINUTE,
+    moment::{HOUR, MINUTE},
     words::{Arg, key},
 };
+
+/// How long served food may stand, in milliseconds: 2 h. USDA, the 2-hour rule, read in foodmate.com reprints of USDA
+/// releases (2016, 2017).
+const STANDS_MS: i64 = 2 * HOUR;
 
 impl Glance<'_> {
     pub fn why(&self, due: &Due) -> String {
@@ -22,11 +26,12 @@ impl Glance<'_> {
             Job::Wet(piece) => self.why_wet(piece, due),
             Job::Check(piece) => self.why_check(piece),
             Job::Serve(cook) => self.why_serve(cook),
+            Job::PutAway(piece) => self.why_put_away(piece),
             Job::Outside(pit) | Job::Silent(pit) => self.why_pit(pit),
             job => self.say.text(match job {
                 Job::Glaze(_) => key("because-glaze"),
+                Job::Pull(piece) if self.is_done(piece) => key("because-pull-done"),
                 Job::Pull(_) => key("because-pull"),
-                Job::PutAway(_) => key("because-put-away"),
                 Job::WakeUp(_) => key("because-wake-up"),
                 _ => key("because-fire-round"),
             }),
@@ -55,6 +60,20 @@ impl Glance<'_> {
                 let args = [("line", Arg::Text(&line)), ("count", Arg::Number(missed))];
                 self.say.with("because-missed", &args)
             }
+        }
+    }
+
+    /// By when it must be away, and once that is past, that it is.
+    fn why_put_away(&self, id: PieceId) -> String {
+        let served = self.known.piece(id).and_then(|(_, p)| p.stage(self.now));
+        let by = served.map_or(self.now, |served| served.when.at.saturating_add(STANDS_MS));
+        match self.ahead(by) > 0 {
+            true => {
+                let time = self.say.clock_day(by, self.now);
+                self.say
+                    .with("because-put-away-by", &[("time", Arg::Text(&time))])
+            }
+            false => self.say.text("because-put-away"),
         }
     }
 

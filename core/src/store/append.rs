@@ -26,7 +26,7 @@ pub struct Along<'a> {
     /// Whether other lines change by it, which [`Store::settle_lines`] has to follow.
     pub changes_lines: bool,
     /// Sealed readings that the entries announce.
-    pub chunks: &'a [super::readings::ChunkRow],
+    pub chunks: super::readings::Chunks<'a>,
 }
 
 impl Store {

@@ -82,11 +82,23 @@ fn beside(path: &Path, companion: &str) -> PathBuf {
     name.into()
 }
 
-/// Takes over every entry that can still be read, from both ends of the table; answers with how many.
-pub fn salvage(store: &Store, aside: &Path) -> Result<u64> {
+/// Takes over all that can still be read: the crew's log, the readings, and every entry, from both ends of the table.
+/// Answers with how many entries.
+///
+/// The device is a new one all the same: of its old one, what was last written may be lost, and no number may be used
+/// twice.
+pub fn salvage(store: &mut Store, aside: &Path) -> Result<u64> {
     let Ok(damaged) = Connection::open_with_flags(aside, OpenFlags::SQLITE_OPEN_READ_WRITE) else {
         return Ok(0);
     };
+    // Without this SQLite reads nothing at all of a file that is shorter than its header says. Nothing is written.
+    let _best_effort = damaged.pragma_update(None, "writable_schema", true);
+    if let Ok(Some(log)) = super::open::meta(&damaged, "log")
+        && let Ok(log) = log.parse()
+    {
+        store.set_log(log)?;
+    }
+    store.salvage_readings(&damaged)?;
     let mut found = Vec::new();
     for order in ["ASC", "DESC"] {
         read_while_possible(&damaged, order, &mut found);

@@ -94,7 +94,7 @@ impl Store {
     }
 
     /// Puts or replaces `lines`, drops those of cooks whose beginning was taken back, and says that the list is right
-    /// again, all at once: until then an open makes it anew ([`lines_are_wrong`]).
+    /// again, all at once: until then an open makes it anew (`lines_are_wrong`).
     pub fn settle_lines(&self, lines: &[CookLine], dropped: &[CookId]) -> Result<()> {
         let tx = self.conn.unchecked_transaction()?;
         for cook in dropped {
@@ -116,11 +116,16 @@ impl Store {
             .collect::<rusqlite::Result<_>>()?)
     }
 
-    /// Past cooks, latest first, those begun before `before`.
+    /// Past cooks, latest first, those begun before `before`: `limit` of them, and those begun at the last one's
+    /// instant, so that a page never parts them.
     pub fn past_lines(&self, before: i64, limit: i64) -> Result<Vec<CookLine>> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT cook, name, started, finished, demo FROM cooks WHERE finished IS NOT NULL AND started < ? \
-             ORDER BY started DESC, cook LIMIT ?",
+            "SELECT cook, name, started, finished, demo FROM cooks \
+             WHERE finished IS NOT NULL AND started < ?1 AND started >= ( \
+               SELECT min(started) FROM ( \
+                 SELECT started FROM cooks WHERE finished IS NOT NULL AND started < ?1 \
+                 ORDER BY started DESC LIMIT ?2)) \
+             ORDER BY started DESC, cook",
         )?;
         Ok(statement
             .query_map([before, limit], line)?

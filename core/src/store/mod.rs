@@ -18,7 +18,7 @@ pub use append::{Along, Recorded};
 pub use aside::mark_damaged;
 pub use cache::{CookLine, Group};
 pub use open::{Opened, SCHEMA_VERSION, SQLITE_AT_LEAST};
-pub use readings::{ChunkRow, TailReading};
+pub use readings::{ChunkRow, Chunks, TailReading};
 pub use trouble::StoreTrouble;
 
 use crate::ids::{DeviceId, LogId};

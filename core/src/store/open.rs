@@ -59,7 +59,7 @@ impl Store {
         let conn = connect(&path)?;
         let (device, cloned) = who(&conn, install, names, utc_ms)?;
         let log = log_of(&conn, names, utc_ms)?;
-        let store = Self {
+        let mut store = Self {
             conn,
             _lock: Some(lock),
             path,
@@ -67,7 +67,7 @@ impl Store {
             log,
         };
         let set_aside = match set_aside {
-            Some(aside) => Some((aside.clone(), aside::salvage(&store, &aside)?)),
+            Some(aside) => Some((aside.clone(), aside::salvage(&mut store, &aside)?)),
             None => None,
         };
         Ok(Opened {

@@ -36,6 +36,15 @@ pub struct ChunkRow {
     pub bytes: Vec<u8>,
 }
 
+/// Sealed runs on their way to disk.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Chunks<'a> {
+    /// The runs.
+    pub rows: &'a [ChunkRow],
+    /// The unsealed rows that they take the place of; none for those of a file, which replace nothing.
+    pub instead_of: &'a [TailReading],
+}
+
 impl Store {
     /// Writes readings that are not sealed yet, all in one transaction.
     pub fn put_live(&self, readings: &[TailReading]) -> Result<()> {
@@ -59,14 +68,7 @@ impl Store {
         let mut statement = self.conn.prepare_cached(
             "SELECT source, sensor, at, temp FROM live ORDER BY source, sensor, at, temp",
         )?;
-        let rows = statement.query_map([], |row| {
-            Ok(TailReading {
-                source: row.get(0)?,
-                sensor: row.get(1)?,
-                at: row.get(2)?,
-                temp: row.get(3)?,
-            })
-        })?;
+        let rows = statement.query_map([], live_row)?;
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 
@@ -78,17 +80,7 @@ impl Store {
              (SELECT max(min(last, ?4)) FROM chunks WHERE source = ?1 AND sensor = ?2 AND first <= ?4) - ?3 \
              ORDER BY last DESC, hash LIMIT 64",
         )?;
-        let rows = statement.query_map(params![source, sensor, TAIL_MS, latest], |row| {
-            Ok(ChunkRow {
-                hash: row.get(0)?,
-                source: row.get(1)?,
-                sensor: row.get(2)?,
-                first: row.get(3)?,
-                last: row.get(4)?,
-                count: row.get(5)?,
-                bytes: row.get(6)?,
-            })
-        })?;
+        let rows = statement.query_map(params![source, sensor, TAIL_MS, latest], chunk)?;
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 
@@ -102,17 +94,71 @@ impl Store {
     }
 }
 
-/// Puts sealed runs and drops the rows that they hold.
-pub(super) fn put_chunks(conn: &Connection, chunks: &[ChunkRow]) -> rusqlite::Result<()> {
-    for chunk in chunks {
+fn chunk(row: &rusqlite::Row<'_>) -> rusqlite::Result<ChunkRow> {
+    Ok(ChunkRow {
+        hash: row.get(0)?,
+        source: row.get(1)?,
+        sensor: row.get(2)?,
+        first: row.get(3)?,
+        last: row.get(4)?,
+        count: row.get(5)?,
+        bytes: row.get(6)?,
+    })
+}
+
+fn live_row(row: &rusqlite::Row<'_>) -> rusqlite::Result<TailReading> {
+    Ok(TailReading {
+        source: row.get(0)?,
+        sensor: row.get(1)?,
+        at: row.get(2)?,
+        temp: row.get(3)?,
+    })
+}
+
+impl Store {
+    /// Takes over the readings of a damaged database that can still be read.
+    pub(super) fn salvage_readings(&self, damaged: &Connection) -> Result<()> {
+        let live = "SELECT source, sensor, at, temp FROM live";
+        self.put_live(&while_readable(damaged, live, live_row))?;
+        let sealed = "SELECT hash, source, sensor, first, last, count, bytes FROM chunks";
+        let sealed = while_readable(damaged, sealed, chunk);
+        let sound = |row: &ChunkRow| blake3::hash(&row.bytes) == row.hash;
+        let sealed: Vec<ChunkRow> = sealed.into_iter().filter(sound).collect();
+        let chunks = Chunks {
+            rows: &sealed,
+            instead_of: &[],
+        };
+        Ok(put_chunks(&self.conn, chunks)?)
+    }
+}
+
+fn while_readable<T>(
+    conn: &Connection,
+    sql: &str,
+    read: impl FnMut(&rusqlite::Row<'_>) -> rusqlite::Result<T>,
+) -> Vec<T> {
+    let Ok(mut statement) = conn.prepare(sql) else {
+        return vec![];
+    };
+    let Ok(rows) = statement.query_map([], read) else {
+        return vec![];
+    };
+    rows.map_while(rusqlite::Result::ok).collect()
+}
+
+/// Puts sealed runs, and drops the unsealed rows that they take the place of.
+pub(super) fn put_chunks(conn: &Connection, chunks: Chunks<'_>) -> rusqlite::Result<()> {
+    for chunk in chunks.rows {
         conn.prepare_cached(
             "INSERT OR IGNORE INTO chunks (hash, source, sensor, first, last, count, bytes) VALUES (?, ?, ?, ?, ?, ?, ?)",
         )?
         .execute(params![chunk.hash, chunk.source, chunk.sensor, chunk.first, chunk.last, chunk.count, chunk.bytes])?;
+    }
+    for row in chunks.instead_of {
         conn.prepare_cached(
-            "DELETE FROM live WHERE source = ? AND sensor = ? AND at BETWEEN ? AND ?",
+            "DELETE FROM live WHERE source = ? AND sensor = ? AND at = ? AND temp = ?",
         )?
-        .execute(params![chunk.source, chunk.sensor, chunk.first, chunk.last])?;
+        .execute(params![row.source, row.sensor, row.at, row.temp])?;
     }
     Ok(())
 }

@@ -29,11 +29,13 @@
 
 mod bundle;
 pub mod format;
+mod measure;
 mod say;
 pub mod typed;
 mod viewer;
 pub mod zone;
 
+pub use measure::Measure;
 pub use say::{Arg, Words, key};
 pub use viewer::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit};
 

@@ -1,26 +1,46 @@
 // Keeps an open page true, and lets it ring. Without this script every page still works by hand.
 "use strict";
 (() => {
+  // The demo lives under an address of its own, with a home of its own behind it.
+  const baseOf = (path) => (path === "/demo" || path.startsWith("/demo/") ? "/demo" : "");
+  const base = baseOf(location.pathname);
   const $ = (id) => document.getElementById(id);
   let timer = 0;
   let touched = 0;
+  let turn = 0;
+  let going = 0;
   let sound = null;
 
   // The page anew: the part that changes is swapped, and what had the focus keeps it.
   async function show(address, options) {
-    let answer;
+    const mine = turn;
+    let answer, text;
     try {
       answer = await fetch(address, { credentials: "same-origin", ...options });
+      text = await answer.text();
     } catch {
       return away(true);
     }
-    const text = await answer.text();
     away(false);
+    // Somebody went elsewhere meanwhile: an older page must not come back over it.
+    if (mine !== turn) return;
+    if (baseOf(new URL(answer.url).pathname) !== base) return void location.assign(answer.url);
     const page = new DOMParser().parseFromString(text, "text/html");
     const next = page.getElementById("main");
     if (!next) return location.assign(address);
     swap(page, next);
     return answer.url;
+  }
+
+  // Somewhere else because somebody said so; until it is there, the page is not fetched anew.
+  async function go(address, options) {
+    turn += 1;
+    going += 1;
+    try {
+      return await show(address, options);
+    } finally {
+      going -= 1;
+    }
   }
 
   function swap(page, next) {
@@ -45,10 +65,19 @@
       }
     });
     find(kept)?.focus({ preventScroll: true });
+    if ($("speech")) speak();
     wait();
   }
 
-  const fields = (main) => main.querySelectorAll("input:not([type=hidden]), select");
+  // What comes next, said once each time it changes, from a place that is never swapped.
+  function speak(first) {
+    const speech = $("main").querySelector("[data-speech]")?.dataset.speech || "";
+    const what = speech.replace(/\d+/g, "");
+    if (!first && speech && what !== $("speech").dataset.what) $("speech").textContent = speech;
+    $("speech").dataset.what = what;
+  }
+
+  const fields = (main) => main.querySelectorAll("input:not([type=hidden], [type=file]), select, textarea");
   const formOf = (field) => field.form && field.form.elements.namedItem("form").value;
 
   // What was typed or chosen and not yet sent.
@@ -70,7 +99,7 @@
 
   function find(kept) {
     if (!kept) return null;
-    for (const element of $("main").querySelectorAll("a, button, input, select, summary")) {
+    for (const element of $("main").querySelectorAll("a, button, input, select, textarea, summary")) {
       const name = nameOf(element);
       if (name.href === kept.href && name.form === kept.form && name.name === kept.name && name.text === kept.text) return element;
     }
@@ -78,7 +107,7 @@
   }
 
   // Somebody is typing: the page waits until they are through, or have left it.
-  const isTyping = () => Date.now() - touched < 20_000 && document.activeElement?.matches("#main input:not([type=radio], [type=checkbox]), #main select");
+  const isTyping = () => Date.now() - touched < 20_000 && document.activeElement?.matches("#main input:not([type=radio], [type=checkbox]), #main select, #main textarea");
 
   function isChanged(field) {
     if (field.matches("select")) return !field.options[field.selectedIndex]?.defaultSelected && field.selectedIndex !== usual(field);
@@ -89,9 +118,9 @@
   const usual = (select) => Math.max(0, [...select.options].findIndex((option) => option.defaultSelected));
 
   async function refresh() {
-    if (isTyping()) {
+    if (going || isTyping()) {
       clearTimeout(timer);
-      timer = setTimeout(refresh, 5_000);
+      timer = setTimeout(refresh, going ? 500 : 5_000);
       return;
     }
     await show(location.pathname + location.search.replace(/[?&]told=\d+/, ""));
@@ -113,7 +142,7 @@
   }
 
   function listen() {
-    const events = new EventSource("/live");
+    const events = new EventSource(`${base}/live`);
     const changed = () => {
       refresh();
       ring();
@@ -128,7 +157,7 @@
   async function ring() {
     let due;
     try {
-      due = await (await fetch("/rings")).json();
+      due = await (await fetch(`${base}/rings`)).json();
     } catch {
       return;
     }
@@ -138,12 +167,12 @@
     const box = $("ringing");
     box.querySelector("strong").textContent = first.title;
     box.querySelector("span").textContent = first.body;
-    box.querySelector("a").href = first.cook || "/";
+    box.querySelector("a").href = base + (first.cook || "/");
     // The page of the cook itself shows it larger.
-    box.hidden = first.cook === location.pathname;
+    box.hidden = base + first.cook === location.pathname;
     const body = new URLSearchParams();
     for (const one of due) for (const id of one.covers) body.append("id", id);
-    fetch("/rang", { method: "POST", body });
+    fetch(`${base}/rang`, { method: "POST", body });
   }
 
   function play(times) {
@@ -163,10 +192,20 @@
     return true;
   }
 
+  // What works only with this script, and is hidden without it.
   function soundLine() {
-    const button = $("sound");
-    if (button) button.hidden = false;
+    if ($("sound")) $("sound").hidden = false;
+    for (const label of document.querySelectorAll("[data-file]")) label.hidden = false;
   }
+
+  // A file that was chosen becomes the rows that would be pasted.
+  document.addEventListener("change", async (event) => {
+    const file = event.target.matches("[data-file] input") && event.target.files[0];
+    if (!file) return;
+    const form = event.target.form;
+    form.elements.rows.value = await file.text();
+    form.elements.source.value ||= file.name.replace(/\.[^.]*$/, "");
+  });
 
   function wake() {
     const Context = window.AudioContext || window.webkitAudioContext;
@@ -190,7 +229,7 @@
     form.dataset.sent = "1";
     const body = new URLSearchParams(new FormData(form));
     if (button && button.name) body.append(button.name, button.value);
-    const to = await show(form.action, { method: "POST", body });
+    const to = await go(form.action, { method: "POST", body });
     delete form.dataset.sent;
     if (!to) return;
     if (new URL(to).pathname !== new URL(form.action).pathname || new URL(to).search) history.pushState(null, "", to);
@@ -203,8 +242,9 @@
     if (event.target.closest("#sound")) return wake();
     const link = event.target.closest("a[href^='/']");
     if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+    if (baseOf(new URL(link.href).pathname) !== base) return;
     event.preventDefault();
-    const to = await show(link.href);
+    const to = await go(link.href);
     if (!to) return;
     history.pushState(null, "", to);
     $("ringing").hidden = true;
@@ -212,7 +252,7 @@
     scrollTo(0, 0);
   });
 
-  addEventListener("popstate", () => show(location.href));
+  addEventListener("popstate", () => go(location.href));
   addEventListener("pageshow", (event) => event.persisted && refresh());
   for (const kind of ["input", "focusin"]) document.addEventListener(kind, () => (touched = Date.now()));
   document.addEventListener("visibilitychange", () => !document.hidden && (refresh(), ring()));
@@ -228,6 +268,7 @@
 
   document.documentElement.dataset.script = "on";
   zone();
+  if ($("speech")) speak(true);
   wait();
   listen();
   ring();

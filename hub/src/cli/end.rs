@@ -7,6 +7,10 @@ use std::process::ExitCode;
 pub const CODES: &str = "Exit codes: 0 done; 1 refused, and the sentence says what to do instead; 2 the command line itself; \
                          3 the database is in use; 4 it cannot be written; 5 a newer Slowbend wrote it; 6 it cannot be read.";
 
+const IN_USE: &str = "Slowbend is already running on this database, or another program has it open. Use the page that is \
+                      open (it also takes files of readings, under “Write down”), or stop the other one with Ctrl-C and do \
+                      this again. To run a second one beside it: slowbend --data OTHER-FOLDER --port 7411";
+
 /// Why a command ended early.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum End {
@@ -22,10 +26,11 @@ impl End {
         Self::Refused(reason.into())
     }
 
-    /// The sentence to show.
+    /// The sentence to show. What uses the database is most often the home post itself, so that is said first.
     pub fn reason(&self) -> &str {
         match self {
             Self::Refused(reason) => reason,
+            Self::Trouble(Trouble::InUse { .. }) => IN_USE,
             Self::Trouble(trouble) => trouble.reason(),
         }
     }
@@ -43,6 +48,14 @@ impl End {
             Self::Trouble(Trouble::Newer { .. }) => 5,
             Self::Trouble(Trouble::Unreadable { .. }) => 6,
         }
+    }
+}
+
+impl From<std::io::Error> for End {
+    fn from(error: std::io::Error) -> Self {
+        Self::Refused(format!(
+            "The answer could not be written ({error}). Make room, or send it elsewhere."
+        ))
     }
 }
 

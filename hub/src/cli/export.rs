@@ -1,6 +1,6 @@
 //! `slowbend export`: every entry as JSON lines.
 
-use super::{end::End, open::open};
+use super::{end::End, open::open, out::Out};
 use std::{
     fs::File,
     io::{self, BufWriter, Write},
@@ -25,9 +25,12 @@ pub fn run(data: Option<PathBuf>, to: Option<PathBuf>) -> Result<(), End> {
             count
         }
         None => {
-            let mut out = BufWriter::new(io::stdout().lock());
+            let mut out = Out::to(BufWriter::new(io::stdout().lock()));
             let count = opened.door.export(&mut out)?;
             out.flush().map_err(|error| cannot_write(&error))?;
+            if out.is_closed {
+                return Ok(());
+            }
             count
         }
     };

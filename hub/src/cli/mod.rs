@@ -4,6 +4,7 @@ mod end;
 mod export;
 mod import;
 mod open;
+mod out;
 mod sum;
 
 use clap::{Args, Parser, Subcommand};
@@ -21,6 +22,8 @@ const PORT: u16 = 7410;
 struct Cli {
     #[command(flatten)]
     shared: Shared,
+    #[command(flatten)]
+    at: At,
     #[command(subcommand)]
     command: Option<Command>,
 }
@@ -31,15 +34,20 @@ struct Shared {
     /// The folder of the database; the usual one of this system unless given.
     #[arg(long, global = true, value_name = "DIR")]
     data: Option<PathBuf>,
-    /// The port to serve on.
-    #[arg(long, global = true, value_name = "N", default_value_t = PORT)]
-    port: u16,
+}
+
+/// Where the pages are served.
+#[derive(Args)]
+struct At {
+    /// The port to serve on; 7410 unless given.
+    #[arg(long, value_name = "N", value_parser = port)]
+    port: Option<u16>,
 }
 
 #[derive(Subcommand)]
 enum Command {
     /// Serve the pages on this machine (what happens without a command).
-    Serve,
+    Serve(At),
     /// Readings of thermometers.
     #[command(subcommand)]
     Readings(Readings),
@@ -59,11 +67,21 @@ enum Readings {
     Import(import::Asked),
 }
 
+/// A port as typed; 0 is any that is free.
+fn port(text: &str) -> Result<u16, String> {
+    let unread = |_| format!("a port is a number up to 65535, such as {PORT}");
+    text.parse().map_err(unread)
+}
+
 /// Does what the command line asks.
 pub fn run() -> ExitCode {
     let cli = Cli::parse();
     let done = match cli.command {
-        None | Some(Command::Serve) => serve(cli.shared),
+        None => serve(cli.shared, cli.at.port),
+        Some(Command::Serve(at)) => serve(cli.shared, at.port.or(cli.at.port)),
+        Some(_) if cli.at.port.is_some() => Err(End::refused(
+            "Only serving takes a port. Leave --port away, or use: slowbend serve --port N",
+        )),
         Some(Command::Readings(Readings::Import(asked))) => import::run(cli.shared.data, &asked),
         Some(Command::Export { to }) => export::run(cli.shared.data, to),
         Some(Command::Sum(asked)) => sum::run(&asked),
@@ -77,9 +95,9 @@ pub fn run() -> ExitCode {
     }
 }
 
-fn serve(shared: Shared) -> Result<(), End> {
+fn serve(shared: Shared, port: Option<u16>) -> Result<(), End> {
     let opened = open::open(shared.data)?;
-    crate::serve::serve(opened, shared.port)
+    crate::serve::serve(opened, port.unwrap_or(PORT))
 }
 
 #[cfg(test)]
@@ -90,8 +108,12 @@ mod tests {
     #[test]
     fn the_command_line_is_sound() {
         Cli::command().debug_assert();
-        let cli = Cli::parse_from(["slowbend", "--port", "8000", "export", "-"]);
-        assert_eq!(cli.shared.port, 8000);
+        let cli = Cli::parse_from(["slowbend", "serve", "--port", "8000"]);
+        assert!(matches!(
+            cli.command,
+            Some(Command::Serve(At { port: Some(8000) }))
+        ));
+        assert!(Cli::try_parse_from(["slowbend", "export", "--port", "8000"]).is_err());
         assert!(Cli::parse_from(["slowbend"]).command.is_none());
     }
 }

@@ -1,11 +1,11 @@
 //! `slowbend sum`: the sums of core from a terminal or a script. A new sum is one line in [`SUMS`].
 
-use super::end::End;
+use super::{end::End, out::print};
 use clap::Args;
 use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
-use slowbend_core::{cadence::openings::lid_openings, checks::verdict};
+use slowbend_core::{cadence::openings::lid_openings, checks::verdict, probes::probe_word};
 use std::{
     fmt::Display,
     fs,
@@ -49,6 +49,7 @@ macro_rules! sums {
 const SUMS: &[Sum] = sums![
     "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
     "verdict" "whether a meat is done and safe, and when to check next" verdict,
+    "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
 ];
 
 fn answer<I: DeserializeOwned, O: Serialize, E: Display>(
@@ -72,16 +73,14 @@ fn schema<I: JsonSchema, O: JsonSchema, E>(_: impl Fn(&I) -> Result<O, E>) -> Va
 /// An unknown name, an input that cannot be read, or the sum's own refusal.
 pub fn run(asked: &Asked) -> Result<(), End> {
     let Some(name) = &asked.name else {
-        print!("{}", list());
-        return Ok(());
+        return Ok(print(&list())?);
     };
     let sum = find(name)?;
     let output = match asked.schema {
         true => (sum.schema)(),
         false => (sum.run)(&input(asked)?).map_err(End::Refused)?,
     };
-    println!("{output:#}");
-    Ok(())
+    Ok(print(&format!("{output:#}\n"))?)
 }
 
 fn list() -> String {
@@ -146,6 +145,17 @@ mod tests {
         let output = ask("verdict", input);
         assert_ne!(output["state"], "done");
         assert_ne!(output["safety"]["state"], "safe");
+    }
+
+    #[test]
+    fn the_bytes_of_a_probe_are_a_temperature_or_a_reason() {
+        let sent = |hex| json!({ "characteristic": "2A1C", "hex": hex });
+        let said = json!({ "temp": 380_372, "why_not": null, "claimed_at": null, "place": null, "every_s": null });
+        assert_eq!(ask("probe-word", sent("01 E1 00 00 00")), said);
+        let none = ask("probe-word", sent("00 FF FF 7F 00"));
+        assert_eq!(none["why_not"], "not_a_number");
+        let short = (find("probe-word").unwrap().run)(&sent("01 E1").to_string()).unwrap_err();
+        assert!(short.contains("2 bytes instead of 5"), "{short}");
     }
 
     #[test]

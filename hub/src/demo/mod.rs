@@ -1,25 +1,28 @@
-//! The demo: an invented cook, played through the same door as a real one. Start at [`begin`].
+//! The demo: an invented cook, played through a door of its own. Start at [`post`].
 //!
+//! It has a database, a home and addresses of its own (`/demo/...`), so that nothing invented stands beside what is real.
 //! Its past is played at once, at past moments; from then on its probes go on by the minute, and everything else is up to
-//! whoever watches.
+//! whoever watches. Asked for again, it begins anew; when the program ends, it ends.
 
+mod front;
 mod script;
+mod zone;
 
 use crate::{
-    forms,
+    data, forms,
     home::Home,
     pages::{Page, troubled},
-    typed::Typed,
     viewer::Reader,
+    watch,
     words::words,
 };
-use axum::{Form, extract::State, http::StatusCode, response::Response};
+use axum::{extract::State, http::StatusCode, response::Response};
+pub use front::{OUT, PREFIX, front};
 use script::{Script, filled};
-use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use slowbend_core::{
     acts::Act,
-    door::Slowbend,
+    door::{OpenArgs, Slowbend},
     error::Trouble,
     ids::CookId,
     log::Subject,
@@ -29,100 +32,102 @@ use slowbend_core::{
 use std::{
     collections::BTreeMap,
     fs,
-    path::{Path, PathBuf},
-    sync::Arc,
+    path::Path,
+    sync::{
+        Arc,
+        atomic::{AtomicI64, Ordering},
+    },
 };
+pub use zone::reader_of;
 
-/// Which cook is the demo and how far its readings have come, kept beside the database.
-#[derive(Clone, Debug, Serialize, Deserialize)]
-pub struct Kept {
-    /// The cook.
-    pub cook: CookId,
-    /// Demos that were watched before.
-    #[serde(default)]
-    pub past: Vec<CookId>,
-    serve: i64,
-    read_until: i64,
+/// How the demo is seen from a page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Demo {
+    /// Nobody asked for it.
+    Asleep,
+    /// It is under way elsewhere, with this cook.
+    UnderWay(CookId),
+    /// The page is one of its own.
+    Here,
 }
 
-/// Starts the demo, or goes to the one under way.
-pub async fn post(
-    State(home): State<Arc<Home>>,
-    reader: Reader,
-    Form(fields): Form<Vec<(String, String)>>,
-) -> Response {
-    let _ = Typed(fields);
-    let (data, viewer) = (home.data.clone(), reader.viewer.clone());
-    let begun = home.ask(
-        move |door, moment| match under_way(door, &data, &viewer, moment) {
-            Some(cook) => Ok(cook),
-            None => begin(door, &data, &viewer, moment),
-        },
-    );
+/// What a demo plays, and how far its readings have come.
+pub struct Invented {
+    /// The cook.
+    pub cook: CookId,
+    /// The zone its pages are read in.
+    pub zone: String,
+    /// The hour that the script counts back from: the probes go by it.
+    serve: i64,
+    read_until: AtomicI64,
+}
+
+/// Begins the demo, anew where one is under way, and goes to it.
+pub async fn post(State(home): State<Arc<Home>>, reader: Reader) -> Response {
+    let viewer = reader.viewer.clone();
+    let here = Arc::clone(&home);
+    let begun = home.ask(move |_, moment| in_its_folder(&here, &viewer, moment));
     match begun.await {
-        Ok(cook) => {
+        Ok((demo, cook)) => {
+            home.play(Arc::clone(&demo));
+            tokio::spawn(watch::watch(Arc::clone(&demo)));
             home.changed();
-            forms::on_saying(&home, Page::Now(cook), words(reader.viewer.locale).invented)
+            let said = words(reader.viewer.locale).invented;
+            front::under(forms::on_saying(&demo, Page::Now(cook), said)).await
         }
         Err(trouble) => troubled(&reader, &trouble, StatusCode::UNPROCESSABLE_ENTITY),
     }
 }
 
-impl Kept {
-    /// Whether `cook` was invented.
-    pub fn invented(&self, cook: CookId) -> bool {
-        self.cook == cook || self.past.contains(&cook)
+/// A demo in a fresh folder beside the real database; what is left of earlier ones is removed where the system lets us.
+fn in_its_folder(
+    home: &Home,
+    viewer: &Viewer,
+    moment: &Moment,
+) -> Result<(Arc<Home>, CookId), Trouble> {
+    let all = home.data.join("demo");
+    let _ = fs::remove_dir_all(&all);
+    let place = all.join(crate::once::token());
+    fs::create_dir_all(&place).map_err(|error| unwritable(&place, &error))?;
+    let args = OpenArgs {
+        place: place.clone(),
+        install_id: crate::once::token(),
+        entropy: data::entropy(),
+    };
+    let mut door = Slowbend::open(args, moment)?;
+    let device = door.device()?;
+    let own = Viewer {
+        device,
+        ..viewer.clone()
+    };
+    let invented = begin(&mut door, &own, moment)?;
+    let cook = invented.cook;
+    Ok((home.for_demo(door, device, place, invented), cook))
+}
+
+fn unwritable(place: &Path, error: &std::io::Error) -> Trouble {
+    Trouble::CannotWrite {
+        reason: format!(
+            "The demo could not be kept in {} ({error}). Make room, or choose another folder with --data DIR.",
+            place.display()
+        ),
     }
 }
 
-/// The demo that is kept in the folder `data`, if one was started.
-pub fn kept(data: &Path) -> Option<Kept> {
-    serde_json::from_slice(&fs::read(file(data)).ok()?).ok()
-}
-
-fn file(data: &Path) -> PathBuf {
-    data.join("demo.json")
-}
-
-fn keep(data: &Path, kept: &Kept) -> Result<(), Trouble> {
-    let told = |error: std::io::Error| Trouble::CannotWrite {
-        reason: format!(
-            "The demo could not be kept ({error}). Make room, or choose another folder with --data DIR."
-        ),
-    };
-    let json = serde_json::to_vec(kept).expect("an id and two numbers");
-    let fresh = data.join("demo.json.new");
-    fs::write(&fresh, json).map_err(told)?;
-    fs::rename(&fresh, file(data)).map_err(told)
-}
-
-/// The demo's cook, while it is one of the cooks under way.
-fn under_way(door: &mut Slowbend, data: &Path, viewer: &Viewer, moment: &Moment) -> Option<CookId> {
-    let kept = kept(data)?;
-    let start = door.start(viewer, None, moment).ok()?;
-    let is_open = start
-        .open
-        .iter()
-        .any(|line| line.link.map(Page::from) == Some(Page::Now(kept.cook)));
-    is_open.then_some(kept.cook)
-}
-
-/// Plays the past of the demo, so that it stands at its mid-morning now.
+/// Plays the past of the demo, so that it stands at its mid-morning now. All of it is laid around now; only the hour it is
+/// served is moved, by half an hour at most, to two o'clock on the demo's own clock.
 ///
 /// # Errors
 /// What the door answers; the script itself is refused nowhere, which a test holds.
-pub fn begin(
-    door: &mut Slowbend,
-    data: &Path,
-    viewer: &Viewer,
-    moment: &Moment,
-) -> Result<CookId, Trouble> {
+pub fn begin(door: &mut Slowbend, viewer: &Viewer, moment: &Moment) -> Result<Invented, Trouble> {
     let script = Script::embedded();
     let serve = moment.utc_ms.div_euclid(MINUTE) * MINUTE + script.watched_from * MINUTE;
+    let (at_two, zone) = zone::at_two(serve);
     let mut names = BTreeMap::from([
-        ("serve".to_owned(), Value::from(serve)),
-        ("zone".to_owned(), Value::from(viewer.zone.clone())),
+        ("serve".to_owned(), Value::from(at_two)),
+        ("zone".to_owned(), Value::from(zone.clone())),
     ]);
+    names.extend(script.texts(viewer.locale));
     let mut read = i64::MIN;
     for step in &script.acts {
         let at = serve - step.before * MINUTE;
@@ -140,19 +145,14 @@ pub fn begin(
         );
     }
     door.readings(&script.readings(serve, read, moment.utc_ms), moment)?;
-    let cook = serde_json::from_value(names.remove("cook").unwrap_or_default())
+    let cook: CookId = serde_json::from_value(names.remove("cook").unwrap_or_default())
         .expect("the script starts a cook");
-    let before = kept(data).map_or(vec![], |before| [before.past, vec![before.cook]].concat());
-    keep(
-        data,
-        &Kept {
-            cook,
-            past: before,
-            serve,
-            read_until: moment.utc_ms,
-        },
-    )?;
-    Ok(cook)
+    Ok(Invented {
+        cook,
+        zone,
+        serve,
+        read_until: moment.utc_ms.into(),
+    })
 }
 
 fn id_of(thing: &Subject) -> Value {
@@ -164,18 +164,15 @@ fn id_of(thing: &Subject) -> Value {
 ///
 /// # Errors
 /// What the door answers.
-pub fn go_on(door: &mut Slowbend, data: &Path, moment: &Moment) -> Result<bool, Trouble> {
-    let Some(mut kept) = kept(data) else {
-        return Ok(false);
-    };
-    if moment.utc_ms > kept.serve + HOUR {
+pub fn go_on(door: &mut Slowbend, it: &Invented, moment: &Moment) -> Result<bool, Trouble> {
+    if moment.utc_ms > it.serve + HOUR {
         return Ok(false);
     }
-    let readings = Script::embedded().readings(kept.serve, kept.read_until, moment.utc_ms);
+    let from = it.read_until.load(Ordering::SeqCst);
+    let readings = Script::embedded().readings(it.serve, from, moment.utc_ms);
     if !readings.is_empty() {
         door.readings(&readings, moment)?;
-        kept.read_until = moment.utc_ms;
-        keep(data, &kept)?;
+        it.read_until.store(moment.utc_ms, Ordering::SeqCst);
     }
     Ok(true)
 }

@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 use serde_json::Value;
-use slowbend_core::{door::SensorReading, moment::MINUTE, units::Mk};
+use slowbend_core::{door::SensorReading, moment::MINUTE, units::Mk, words::Locale};
 use std::collections::BTreeMap;
 
 /// The instrument that the demo's probes belong to.
@@ -13,6 +13,8 @@ pub const SOURCE: &str = "demo";
 pub struct Script {
     /// How many minutes before serving it is watched from.
     pub watched_from: i64,
+    /// Names and notes by what the acts call them, then by language.
+    texts: BTreeMap<String, BTreeMap<String, String>>,
     /// The acts, in order.
     pub acts: Vec<Step>,
     /// The probes.
@@ -45,6 +47,14 @@ impl Script {
     pub fn embedded() -> Self {
         serde_json::from_str(include_str!("regatta.json"))
             .expect("the script is embedded, and a test reads it")
+    }
+
+    /// Names and notes in the language of whoever starts it.
+    pub fn texts(&self, locale: Locale) -> impl Iterator<Item = (String, Value)> + '_ {
+        let text = move |languages: &BTreeMap<String, String>| languages.get(locale.tag()).cloned();
+        self.texts
+            .iter()
+            .map(move |(name, languages)| (name.clone(), text(languages).into()))
     }
 
     /// The readings of all probes, one a minute, later than `after` and not later than `until`, for a cook served at
@@ -134,6 +144,29 @@ mod tests {
                 "{}",
                 probe.sensor
             );
+        }
+    }
+
+    #[test]
+    fn each_name_and_note_is_there_in_both_languages_and_is_used() {
+        let acts = serde_json::to_string(
+            &Script::embedded()
+                .acts
+                .iter()
+                .map(|step| &step.act)
+                .collect::<Vec<_>>(),
+        )
+        .unwrap();
+        let (english, spanish): (Vec<_>, Vec<_>) = (
+            Script::embedded().texts(Locale::EnUs).collect(),
+            Script::embedded().texts(Locale::EsUs).collect(),
+        );
+        for ((name, in_english), (_, in_spanish)) in english.iter().zip(&spanish) {
+            assert!(
+                in_english.is_string() && in_spanish.is_string() && in_english != in_spanish,
+                "{name}"
+            );
+            assert!(acts.contains(&format!("\"${name}\"")), "{name}");
         }
     }
 

@@ -16,11 +16,12 @@ pub async fn post(
     reader: Reader,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     let Some((button, act)) = pressed(&typed, &home.moment()) else {
         let stale = Refused::new(words(reader.viewer.locale).stale_button);
         return again(&home, &reader, typed, stale.into()).await;
     };
+    let reader = crate::demo::reader_of(&home, &reader);
     // The button's number is part of the name: two buttons of one form are two acts.
     match record(&home, &reader, &once_key(&typed, &button), act).await {
         Ok(outcome) => on(&home, &reader, back(&typed), &outcome),
@@ -47,7 +48,7 @@ mod tests {
     use super::*;
 
     fn press(act: &str, ago: &str) -> Option<(String, Act)> {
-        let typed = Typed(vec![("act".into(), act.into()), ("ago".into(), ago.into())]);
+        let typed = Typed::from(vec![("act".into(), act.into()), ("ago".into(), ago.into())]);
         pressed(&typed, &Moment::at(1_795_000_000_000, "UTC"))
     }
 

@@ -18,7 +18,7 @@ use slowbend_core::{
 use std::{ops::RangeInclusive, sync::Arc};
 
 /// What may be read inside a meat: −20 to 200 °C, as [`Temperature`] holds it.
-const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
+pub const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
 
 /// Records the pass, then shows the meat.
 pub async fn post(
@@ -28,7 +28,7 @@ pub async fn post(
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
     let piece = PieceId(piece);
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     let viewer = reader.viewer.clone();
     let screen = home
         .ask(move |door, moment| door.check(&viewer, piece, moment))
@@ -46,6 +46,7 @@ pub async fn post(
             }
         }
         if results.is_empty() {
+            reading.typed.blame_none();
             return Err(Refused::new(reading.words.nothing_tried));
         }
         Ok(Act::Check {

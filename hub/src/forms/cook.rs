@@ -1,13 +1,14 @@
 //! Starting a cook, from the form on the first page.
 
-use super::{Reading, again, on, once_key, record};
+use super::{Reading, again_for, on, once_key, once_key_of, record};
 use crate::{home::Home, pages::Page, typed::Typed, viewer::Reader};
 use axum::{Form, extract::State, response::Response};
 use slowbend_core::{
     acts::{Act, NewMeat, Outcome},
+    checks::Cut,
     error::{Refused, Trouble},
     ids::{CookId, PitId},
-    log::{Serve, Subject},
+    log::{PitKind, Serve, Subject},
     safety::Form as Done,
     words::typed,
 };
@@ -22,7 +23,7 @@ pub async fn post(
     reader: Reader,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     match begin(&home, &reader, &typed).await {
         Ok(outcome) => on(
             &home,
@@ -30,7 +31,10 @@ pub async fn post(
             cook_of(&outcome).map_or(Page::Start, Page::Now),
             &outcome,
         ),
-        Err(trouble) => again(&home, &reader, typed, trouble).await,
+        Err(trouble) => {
+            let blamed = typed.blamed();
+            again_for(&home, &reader, typed, trouble, blamed).await
+        }
     }
 }
 
@@ -39,14 +43,21 @@ pub async fn post(
 async fn begin(home: &Arc<Home>, reader: &Reader, typed: &Typed) -> Result<Outcome, Trouble> {
     let moment = home.moment();
     let reading = Reading::new(reader, typed, &moment);
-    let new_pit = new_pit(&reading)?;
-    let mut meats = meats(&reading, new_pit.is_some())?;
+    let mut meats = meats(&reading)?;
+    let new_pit = new_pit(&reading, meats.iter().any(|(_, wants_new)| *wants_new))?;
     let cook = |meats| start(&reading, meats);
     cook(vec![])?;
     if let Some(act) = new_pit {
-        let made = record(home, reader, &once_key(typed, "pit"), act)
-            .await?
-            .made;
+        let made = record(
+            home,
+            reader,
+            &once_key_of(typed, "pit", |name| {
+                name.starts_with("pit-name") || name == "pit-kind"
+            }),
+            act,
+        )
+        .await?
+        .made;
         let pit = made.iter().find_map(|thing| match thing {
             Subject::Pit(pit) => Some(*pit),
             _ => None,
@@ -61,7 +72,7 @@ async fn begin(home: &Arc<Home>, reader: &Reader, typed: &Typed) -> Result<Outco
 
 fn start(reading: &Reading<'_>, meats: Vec<NewMeat>) -> Result<Act, Refused> {
     Ok(Act::StartCook {
-        name: name(reading, "name")?,
+        name: occasion(reading)?,
         serve: serve(reading, "serve")?,
         people: reading
             .typed
@@ -69,6 +80,21 @@ fn start(reading: &Reading<'_>, meats: Vec<NewMeat>) -> Result<Act, Refused> {
         meats,
         demo: false,
     })
+}
+
+/// What the cook is called; one without a name is called as its first meat.
+fn occasion(reading: &Reading<'_>) -> Result<String, Refused> {
+    if reading.typed.given("name").is_some() {
+        return name(reading, "name");
+    }
+    let first = (0..ROWS).find(|row| reading.typed.given(&format!("cut-{row}")).is_some());
+    let Some(row) = first else {
+        return name(reading, "name");
+    };
+    let cut: Cut = reading
+        .typed
+        .chosen(&format!("cut-{row}"), reading.words.choose)?;
+    Ok(reading.say.text(cut.key()))
 }
 
 /// A name as typed.
@@ -106,18 +132,15 @@ pub fn weight(reading: &Reading<'_>, field: &str) -> Result<Option<i64>, Refused
     grams.map_err(|refused| Refused::new(refused.reason))
 }
 
-fn meats(reading: &Reading<'_>, has_new_pit: bool) -> Result<Vec<(NewMeat, bool)>, Refused> {
+fn meats(reading: &Reading<'_>) -> Result<Vec<(NewMeat, bool)>, Refused> {
     let rows = (0..ROWS).filter(|row| reading.typed.given(&format!("cut-{row}")).is_some());
-    rows.map(|row| meat(reading, row, has_new_pit)).collect()
+    rows.map(|row| meat(reading, row)).collect()
 }
 
 /// One row's meat, and whether it goes to the pit that is new.
-fn meat(reading: &Reading<'_>, row: usize, has_new_pit: bool) -> Result<(NewMeat, bool), Refused> {
+fn meat(reading: &Reading<'_>, row: usize) -> Result<(NewMeat, bool), Refused> {
     let pit_field = format!("pit-{row}");
     let wants_new = reading.typed.text(&pit_field) == "new";
-    if wants_new && !has_new_pit {
-        return Err(Refused::new(reading.words.pit_needed));
-    }
     let pit: Option<PitId> = match wants_new {
         true => None,
         false => reading.typed.parsed(&pit_field, reading.words.choose)?,
@@ -135,16 +158,29 @@ fn meat(reading: &Reading<'_>, row: usize, has_new_pit: bool) -> Result<(NewMeat
     Ok((meat, wants_new))
 }
 
-fn new_pit(reading: &Reading<'_>) -> Result<Option<Act>, Refused> {
-    if reading.typed.given("pit-name").is_none() {
+/// The new pit, where one is named or a meat is to go on it; one without a name is called as its kind.
+fn new_pit(reading: &Reading<'_>, wanted: bool) -> Result<Option<Act>, Refused> {
+    let is_named = reading.typed.given("pit-name").is_some();
+    if !is_named && !wanted {
         return Ok(None);
     }
+    let kind: PitKind = reading.typed.chosen("pit-kind", reading.words.choose)?;
+    let name = match is_named {
+        true => name(reading, "pit-name")?,
+        false => kind_name(reading, kind),
+    };
     Ok(Some(Act::AddPit {
-        name: name(reading, "pit-name")?,
-        kind: reading.typed.chosen("pit-kind", reading.words.choose)?,
+        name,
+        kind,
         grate_cm2: None,
         alone_minutes: None,
     }))
+}
+
+fn kind_name(reading: &Reading<'_>, kind: PitKind) -> String {
+    let code = super::name_of(&kind);
+    let found = crate::words::pit_kinds(reading.words).find(|(known, _)| *known == code);
+    found.map_or(code, |(_, name)| name.to_owned())
 }
 
 /// The cook that an act made.

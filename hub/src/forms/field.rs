@@ -1,7 +1,7 @@
 //! One field of a thing, as typed in the settings. The names are those of [`Field`] in the log.
 
 use super::{Reading, cook};
-use slowbend_core::{error::Refused, log::Field};
+use slowbend_core::{error::Refused, log::Field, words::Measure};
 
 /// Reads the field called `field` from the form's `from`.
 ///
@@ -14,13 +14,17 @@ pub fn read(reading: &Reading<'_>, field: &str, from: &str) -> Result<Field, Ref
     Ok(match field {
         "name" => Field::Name(cook::name(reading, from)?),
         "pit_kind" => Field::PitKind(reading.typed.chosen(from, words.choose)?),
-        "grate_cm2" => Field::GrateCm2(maybe()?),
+        "grate_cm2" => Field::GrateCm2(reading.measure(from, Measure::Grate)?),
         "alone_minutes" => Field::AloneMinutes(maybe()?),
         "weight_g" => Field::WeightG(cook::weight(reading, from)?),
         "people" => Field::People(maybe()?),
         "mop_minutes" => Field::MopMinutes(number()?),
         "spritz_minutes" => Field::SpritzMinutes(number()?),
-        "altitude_m" => Field::AltitudeM(number()?),
+        "altitude_m" => Field::AltitudeM(
+            reading
+                .measure(from, Measure::Altitude)?
+                .ok_or_else(|| Refused::new(words.field_unread))?,
+        ),
         _ => return Err(Refused::new(words.choose)),
     })
 }

@@ -5,11 +5,14 @@ pub mod act;
 pub mod check;
 pub mod cook;
 pub mod field;
+pub mod file;
+pub mod meat;
 pub mod rang;
 pub mod settings;
 pub mod write;
 
 use crate::{
+    demo,
     home::Home,
     once,
     pages::{Beside, Page, answer, render, troubled},
@@ -25,7 +28,7 @@ use slowbend_core::{
     acts::{Act, Outcome},
     error::{Refused, Trouble},
     moment::{MINUTE, Moment},
-    words::Words,
+    words::{Measure, Words, typed},
 };
 use std::sync::Arc;
 
@@ -60,6 +63,16 @@ impl<'a> Reading<'a> {
             .then(|| self.moment.utc_ms - minutes * MINUTE)
     }
 
+    /// The field `name` as a grate or a height, in the viewer's units; none where nothing was typed.
+    ///
+    /// # Errors
+    /// What fits, where it does not.
+    pub fn measure(&self, name: &str, of: Measure) -> Result<Option<i64>, Refused> {
+        let read = |text| typed::measure(&self.say, of, text);
+        let kept = self.typed.given(name).map(read).transpose();
+        kept.map_err(|refused| Refused::new(refused.reason))
+    }
+
     /// A choice that must have come with the form.
     ///
     /// # Errors
@@ -81,10 +94,14 @@ pub async fn take(
     next: impl FnOnce(Page, &Outcome) -> Page,
 ) -> Response {
     let moment = home.moment();
+    let reader = &demo::reader_of(home, reader);
     let act = read(&Reading::new(reader, &typed, &moment));
     let done = match act {
         Ok(act) => record(home, reader, &once_key(&typed, "act"), act).await,
-        Err(refused) => Err(refused.into()),
+        Err(refused) => {
+            let blamed = typed.blamed();
+            return again_for(home, reader, typed, refused.into(), blamed).await;
+        }
     };
     match done {
         Ok(outcome) => on(home, reader, next(back(&typed), &outcome), &outcome),
@@ -110,11 +127,25 @@ pub async fn record(
     Ok(outcome)
 }
 
-/// The name under which a form's part is recorded: its token, and which part of it. A form without a token of ours gets
-/// one, so that it is recorded as if sent for the first time.
+/// The name under which a form's part is recorded: its token, which part of it, and what was typed. So a form that is sent
+/// twice is one, and one that was changed after "back" is another. A form without a token of ours gets one, so that it is
+/// recorded as if sent for the first time.
 pub fn once_key(typed: &Typed, part: &str) -> String {
+    once_key_of(typed, part, |_| true)
+}
+
+/// The same, of only those fields that the part is made of.
+pub fn once_key_of(typed: &Typed, part: &str, is_of_it: impl Fn(&str) -> bool) -> String {
     let token = Some(typed.text("token")).filter(|token| once::is_token(token));
-    format!("{}/{part}", token.map_or_else(once::token, str::to_owned))
+    let token = token.map_or_else(once::token, str::to_owned);
+    let frame = ["token", "form", "back"];
+    let fields: Vec<_> = typed
+        .0
+        .iter()
+        .filter(|(name, _)| !frame.contains(&name.as_str()) && is_of_it(name))
+        .collect();
+    let json = serde_json::to_vec(&fields).unwrap_or_default();
+    format!("{token}/{part}/{}", &blake3::hash(&json).to_hex()[..32])
 }
 
 /// The page the form stood on.
@@ -142,6 +173,17 @@ pub fn on_saying(home: &Home, page: Page, said: &str) -> Response {
 
 /// The form again, with the reason and what was typed.
 pub async fn again(home: &Arc<Home>, reader: &Reader, typed: Typed, trouble: Trouble) -> Response {
+    again_for(home, reader, typed, trouble, None).await
+}
+
+/// The same, where one field is what was refused.
+pub async fn again_for(
+    home: &Arc<Home>,
+    reader: &Reader,
+    typed: Typed,
+    trouble: Trouble,
+    blamed: Option<String>,
+) -> Response {
     let status = match trouble {
         Trouble::Refused { .. } => StatusCode::UNPROCESSABLE_ENTITY,
         _ => return troubled(reader, &trouble, StatusCode::UNPROCESSABLE_ENTITY),
@@ -149,6 +191,7 @@ pub async fn again(home: &Arc<Home>, reader: &Reader, typed: Typed, trouble: Tro
     let page = back(&typed);
     let beside = Beside {
         refused: Some(trouble.reason().to_owned()),
+        blamed,
         typed,
         ..Beside::default()
     };

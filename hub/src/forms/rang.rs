@@ -16,7 +16,7 @@ pub async fn post(
     reader: Reader,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let ids: Vec<AlarmId> = ids(&Typed(fields));
+    let ids: Vec<AlarmId> = ids(&Typed::from(fields));
     let rang = home.ask(move |door, moment| door.rang(&ids, moment)).await;
     match rang {
         Ok(()) => {

@@ -13,7 +13,7 @@ use slowbend_core::{
     error::Refused,
     log::{Band, Bath, Field, Stamp, Subject},
     units::Mk,
-    words::typed::temperature,
+    words::{Measure, typed::temperature},
 };
 use std::{ops::RangeInclusive, sync::Arc};
 
@@ -41,7 +41,7 @@ pub async fn post(
     Path(form): Path<String>,
     Form(fields): Form<Vec<(String, String)>>,
 ) -> Response {
-    let typed = Typed(fields);
+    let typed = Typed::from(fields);
     if form == "viewer" {
         return viewer(&home, reader, typed).await;
     }
@@ -59,7 +59,13 @@ async fn viewer(home: &Arc<Home>, mut reader: Reader, typed: Typed) -> Response 
         let unread = Refused::new(words(reader.viewer.locale).zone_unread);
         return super::again(home, &reader, typed, unread.into()).await;
     }
-    for (name, value) in &typed.0 {
+    // The demo's zone is its own and belongs in nobody's cookie.
+    let is_demo = home.invented.is_some();
+    for (name, value) in typed
+        .0
+        .iter()
+        .filter(|(name, _)| !(is_demo && name == "zone"))
+    {
         reader.choose(name, value.trim());
     }
     let mut answer = on_saying(home, back(&typed), words(reader.viewer.locale).saved);
@@ -74,7 +80,7 @@ fn pit(reading: &Reading<'_>) -> Result<Act, Refused> {
     Ok(Act::AddPit {
         name: name(reading, "name")?,
         kind: typed.chosen("kind", reading.words.choose)?,
-        grate_cm2: typed.parsed("grate", reading.words.field_unread)?,
+        grate_cm2: reading.measure("grate", Measure::Grate)?,
         alone_minutes: typed.parsed("alone", reading.words.field_unread)?,
     })
 }
@@ -120,9 +126,7 @@ fn bath(reading: &Reading<'_>) -> Result<Act, Refused> {
     let Subject::Thermometer(thermometer) = subject(reading)? else {
         return Err(Refused::new(reading.words.choose));
     };
-    let altitude_m = reading
-        .typed
-        .parsed("altitude", reading.words.field_unread)?;
+    let altitude_m = reading.measure("altitude", Measure::Altitude)?;
     let against = match reading.typed.text("against") {
         "ice" => Bath::Ice,
         _ => Bath::Boiling {

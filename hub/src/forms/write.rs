@@ -29,7 +29,8 @@ const ANYWHERE: RangeInclusive<Mk> = Mk(213_150)..=Mk(1_073_150);
 type Read = fn(&Reading<'_>, CookId) -> Result<Act, Refused>;
 
 /// The forms by the last part of their address.
-const FORMS: [(&str, Read); 12] = [
+const FORMS: [(&str, Read); 13] = [
+    ("opening", opening),
     ("note", note),
     ("reading", reading),
     ("feed", feed),
@@ -58,7 +59,7 @@ pub async fn post(
     take(
         &home,
         &reader,
-        Typed(fields),
+        Typed::from(fields),
         |reading| read(reading, cook),
         |_, _| Page::Now(cook),
     )
@@ -79,8 +80,24 @@ fn reading(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
     Ok(Act::Read {
         cook,
         place: place(reading)?,
-        thermometer: None,
+        thermometer: reading.typed.parsed("thermometer", reading.words.choose)?,
         temp: temp.map_err(|refused| Refused::new(refused.reason))?,
+        at: reading.at(),
+    })
+}
+
+/// Each meat's own field says what was done to it.
+fn opening(reading: &Reading<'_>, _: CookId) -> Result<Act, Refused> {
+    let done = |what: &str| {
+        let fields = reading.typed.0.iter().filter(|(_, value)| value == what);
+        let ids = fields.filter_map(|(name, _)| name.strip_prefix("did-")?.parse().ok());
+        ids.collect::<Vec<PieceId>>()
+    };
+    Ok(Act::Open {
+        pit: reading.typed.parsed("pit", reading.words.choose)?,
+        wetted: done("wet"),
+        turned: done("turn"),
+        glazed: done("glaze"),
         at: reading.at(),
     })
 }
@@ -125,7 +142,7 @@ fn meat(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
     let meat = NewMeat {
         name: named.unwrap_or_default(),
         cut: typed.chosen("cut", reading.words.choose)?,
-        form: typed.chosen("form", reading.words.choose)?,
+        form: typed.chosen("prepared", reading.words.choose)?,
         weight_g: weight(reading, "weight")?,
         cadence: cadence(reading)?,
         pit: typed.parsed("pit", reading.words.choose)?,
@@ -133,7 +150,11 @@ fn meat(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
     Ok(Act::AddMeat { cook, meat })
 }
 
-fn cadence(reading: &Reading<'_>) -> Result<Option<Cadence>, Refused> {
+/// A cadence as chosen; none = as the cut usually gets.
+///
+/// # Errors
+/// Where it is none of the choices.
+pub fn cadence(reading: &Reading<'_>) -> Result<Option<Cadence>, Refused> {
     match reading.typed.text("cadence") {
         "" => Ok(None),
         "none" => Ok(Some(Cadence::None)),
@@ -198,7 +219,7 @@ fn probe(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
         source: name(reading, "source")?,
         sensor: name(reading, "sensor")?,
         place: place(reading)?,
-        thermometer: None,
+        thermometer: reading.typed.parsed("thermometer", reading.words.choose)?,
     })
 }
 

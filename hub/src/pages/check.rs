@@ -51,12 +51,13 @@ fn spots(sheet: &Sheet<'_>, screen: &CheckScreen, test: &TestForm) -> Markup {
         .iter()
         .map(|one| (one.id.clone(), format!("{}, {}", one.name, one.detail)))
         .collect();
+    let first = known.first().map_or("", |(id, _)| id.as_str());
     let known = known.iter().map(|(id, name)| (id.clone(), name.as_str()));
     html! {
         @for spot in &test.spots {
             (parts::field(sheet, FORM, &spot.field, &format!("{} ({})", spot.name, spot.unit), "", Kind::Number))
         }
-        (parts::choice(sheet, FORM, "thermometer", sheet.words.thermometer, known.chain(std::iter::once(none)), ""))
+        (parts::choice(sheet, FORM, "thermometer", sheet.words.thermometer, known.chain(std::iter::once(none)), first))
         label .outcome {
             input type="checkbox" name="probe" value="left-in" checked[sheet.is_chosen(FORM, "probe", "left-in", false)];
             span { (sheet.words.left_in) }

@@ -3,6 +3,7 @@
 use super::{Page, Sheet};
 use crate::{
     assets,
+    demo::{Demo, OUT},
     viewer::Reader,
     words::{HubWords, words},
 };
@@ -37,9 +38,10 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
                 p { strong {} " " span {} }
                 a .button href="/" { (words.show) }
             }
-            main #main tabindex="-1" data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
+            p #speech .unseen role="status" {}
+            main #main tabindex="-1" data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
                 (said(sheet))
-                (invented(sheet, head.cook))
+                (invented(sheet))
                 (due(sheet, alarms))
                 (main)
             }
@@ -132,16 +134,19 @@ fn nav_link(sheet: &Sheet<'_>, page: Page, label: &str) -> Markup {
 fn said(sheet: &Sheet<'_>) -> Markup {
     html! {
         @if let Some(refused) = &sheet.beside.refused {
-            p .refused role="alert" #refused tabindex="-1" { strong { (sheet.words.not_recorded) } " " (refused) }
+            p .refused role="alert" #refused tabindex="-1" autofocus { strong { (sheet.words.not_recorded) } " " @if let Some(label) = sheet.blamed() { (label) ": " } (refused) }
         }
         p .told role="status" aria-live="polite" { @if let Some(told) = &sheet.beside.told { (told) } }
         @if let Some(note) = sheet.say.zone_note() { p .notice { (note) } }
     }
 }
 
-fn invented(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
-    let demo = cook.is_some_and(|cook| sheet.is_demo(cook));
-    html! { @if demo { p .invented { (sheet.words.invented) } } }
+fn invented(sheet: &Sheet<'_>) -> Markup {
+    html! {
+        @if sheet.demo == Demo::Here {
+            p .invented { (sheet.words.invented) " " a href=(OUT) { (sheet.words.leave_demo) } }
+        }
+    }
 }
 
 /// What is due and rings, wherever the cook is looking; the page of the cook itself shows it larger anyway.
@@ -152,7 +157,7 @@ fn due(sheet: &Sheet<'_>, alarms: &AlarmList) -> Markup {
     html! {
         @for alarm in alarms.alarms.iter().filter(elsewhere) {
             section .alarm data-urgency=(urgency(alarm.urgency)) {
-                h2 { a href=(alarm.cook.map_or(Page::Start, Page::Now).path()) { (alarm.title) } }
+                p .title { a href=(alarm.cook.map_or(Page::Start, Page::Now).path()) { (alarm.title) } }
                 @for line in alarm.body.lines() { p { (line) } }
             }
         }

@@ -1,10 +1,10 @@
 //! One meat: how it stands, what comes next for it, and the stages it can go to.
 
-use super::{Page, Sheet, layout::Head, parts};
+use super::{Page, Sheet, layout::Head, meat_forms, parts};
 use maud::{Markup, html};
 use slowbend_core::screens::PieceScreen;
 
-pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
+pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) -> (Head, Markup) {
     let head = Head {
         title: screen.title.clone(),
         until: screen.until,
@@ -20,8 +20,11 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
         (parts::section(words.next, &screen.next))
         section .more { h2 { (words.did) } (parts::buttons(sheet, "stage", &screen.buttons)) }
         (parts::cautions(&screen.cautions))
-        (parts::section(words.facts, &screen.facts))
-        (parts::section(words.checks, &screen.checks))
+        div .quiet {
+            (parts::section(words.facts, &screen.facts))
+            (parts::section(words.checks, &screen.checks))
+        }
+        @if !screen.buttons.is_empty() { (meat_forms::forms(sheet, screen, meats)) }
         (parts::links(&screen.links))
     };
     (head, main)

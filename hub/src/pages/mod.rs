@@ -3,9 +3,12 @@
 //! Core makes the screens; here they become HTML and nothing is decided.
 
 mod check;
+mod file;
 mod layout;
 mod meat;
+mod meat_forms;
 mod now;
+mod page;
 mod parts;
 mod settings;
 mod sheet;
@@ -14,6 +17,7 @@ mod timeline;
 mod write;
 
 pub use layout::plain;
+pub use page::Page;
 pub use sheet::Sheet;
 
 use crate::{home::Home, typed::Typed, viewer::Reader, words::words};
@@ -24,83 +28,8 @@ use axum::{
 };
 use maud::Markup;
 use serde::Deserialize;
-use slowbend_core::{
-    error::Trouble,
-    ids::{CookId, PieceId},
-    screens::Place,
-};
+use slowbend_core::error::Trouble;
 use std::sync::Arc;
-
-/// One page, as its address names it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Page {
-    /// The first one.
-    Start,
-    /// The propped phone.
-    Now(CookId),
-    /// What happened.
-    Timeline(CookId),
-    /// What can be written down.
-    Write(CookId),
-    /// One meat.
-    Meat(PieceId),
-    /// Trying one meat.
-    Check(PieceId),
-    /// Pits, thermometers, habits and the viewer's choices.
-    Settings,
-}
-
-impl Page {
-    /// The page at `path`, if there is one.
-    pub fn at(path: &str) -> Option<Self> {
-        let mut parts = path.strip_prefix('/')?.split('/');
-        let page = match (parts.next()?, parts.next(), parts.next()) {
-            ("", None, None) => Self::Start,
-            ("settings", None, None) => Self::Settings,
-            ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
-            ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
-            ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
-            ("meat", Some(id), None) => Self::Meat(id.parse().ok()?),
-            ("meat", Some(id), Some("check")) => Self::Check(id.parse().ok()?),
-            _ => return None,
-        };
-        parts.next().is_none().then_some(page)
-    }
-
-    /// Its address.
-    pub fn path(self) -> String {
-        match self {
-            Self::Start => "/".into(),
-            Self::Settings => "/settings".into(),
-            Self::Now(cook) => format!("/cook/{cook}"),
-            Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
-            Self::Write(cook) => format!("/cook/{cook}/write"),
-            Self::Meat(piece) => format!("/meat/{piece}"),
-            Self::Check(piece) => format!("/meat/{piece}/check"),
-        }
-    }
-
-    /// The cook whose alarms the page shows anyway.
-    pub const fn cook(self) -> Option<CookId> {
-        match self {
-            Self::Now(cook) => Some(cook),
-            _ => None,
-        }
-    }
-}
-
-impl From<Place> for Page {
-    fn from(place: Place) -> Self {
-        match place {
-            Place::Start => Self::Start,
-            Place::Now { cook } => Self::Now(cook),
-            Place::Piece { piece } => Self::Meat(piece),
-            Place::Check { piece } => Self::Check(piece),
-            Place::Timeline { cook } => Self::Timeline(cook),
-            Place::Settings => Self::Settings,
-        }
-    }
-}
 
 /// What an address may carry beside its path.
 #[derive(Clone, Debug, Default, Deserialize)]
@@ -118,6 +47,8 @@ pub struct Beside {
     pub told: Option<String>,
     /// Why a form was not taken.
     pub refused: Option<String>,
+    /// The field it was not taken for, where it is one.
+    pub blamed: Option<String>,
     /// What was typed in that form.
     pub typed: Typed,
     /// The cursor of a list's page.
@@ -156,8 +87,8 @@ pub async fn render(
     page: Page,
     beside: Beside,
 ) -> Result<Markup, Trouble> {
-    let reader = reader.clone();
-    let demo = crate::demo::kept(&home.data);
+    let reader = crate::demo::reader_of(home, reader);
+    let demo = home.sees_demo();
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
         let viewer = &reader.viewer;
@@ -170,9 +101,14 @@ pub async fn render(
             }
             Page::Write(cook) => {
                 let now = door.pitside(viewer, cook, moment)?;
-                write::page(&sheet, &now, &door.start(viewer, None, moment)?)
+                let start = door.start(viewer, None, moment)?;
+                write::page(&sheet, &now, &start, &door.settings(viewer, moment)?)
             }
-            Page::Meat(piece) => meat::page(&sheet, &door.piece(viewer, piece, moment)?),
+            Page::Meat(piece) => {
+                let screen = door.piece(viewer, piece, moment)?;
+                let now = door.pitside(viewer, screen.cook, moment)?;
+                meat::page(&sheet, &screen, &write::meats(&now))
+            }
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
         };
@@ -194,37 +130,4 @@ pub fn troubled(reader: &Reader, trouble: &Trouble, refused: StatusCode) -> Resp
         Trouble::Newer { .. } | Trouble::Unreadable { .. } => StatusCode::INTERNAL_SERVER_ERROR,
     };
     answer(status, plain(reader, trouble.reason()))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn each_page_is_found_at_its_own_address() {
-        let id: uuid::Uuid = "01936f1e-0000-7000-8000-000000000001".parse().unwrap();
-        let (cook, piece) = (CookId(id), PieceId(id));
-        for page in [
-            Page::Start,
-            Page::Settings,
-            Page::Now(cook),
-            Page::Timeline(cook),
-            Page::Write(cook),
-            Page::Meat(piece),
-            Page::Check(piece),
-        ] {
-            assert_eq!(Page::at(&page.path()), Some(page));
-        }
-        for path in [
-            "",
-            "cook",
-            "/cook",
-            "/cook/x",
-            "/settings/x",
-            "/meat/1/check/2",
-            "//evil.example",
-        ] {
-            assert_eq!(Page::at(path), None, "{path}");
-        }
-    }
 }

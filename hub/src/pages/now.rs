@@ -1,8 +1,8 @@
 //! Now: the page of a propped phone, read at two meters. The one next thing, huge; then the meats, lane by lane.
 
-use super::{Sheet, layout::Head, parts};
+use super::{Page, Sheet, layout::Head, parts};
 use maud::{Markup, html};
-use slowbend_core::screens::{Headline, Pitside};
+use slowbend_core::screens::{Headline, Pitside, Place, Weight};
 
 pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
     let head = Head {
@@ -11,6 +11,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
         cook: Some(screen.cook),
     };
     let words = sheet.words;
+    let is_due = matches!(screen.now.weight, Weight::Wake | Weight::Call);
     let main = html! {
         div .slip {
             h1 { (screen.title) }
@@ -19,15 +20,18 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
         }
         (parts::notices(sheet, &screen.notices))
         div .board {
-            (headline(sheet, &screen.now))
+            (headline(sheet, &screen.now, is_due))
             div .side {
                 section {
                     h2 { (words.meats) }
                     (parts::lanes(&screen.meats))
-                    @if let Some(rest) = &screen.rest { p .rest { (rest) } }
+                    @if !screen.others.is_empty() {
+                        details { summary { (screen.rest.as_deref().unwrap_or(words.more_meats)) } (parts::lines(&screen.others)) }
+                    }
                 }
                 (parts::section(words.pits, &screen.pits))
             }
+            @if !is_due { (parts::folded_cautions(sheet, &screen.now.cautions)) }
         }
         (undo(sheet, screen))
         (parts::section(words.next, &screen.next))
@@ -42,16 +46,26 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
     (head, main)
 }
 
-fn headline(sheet: &Sheet<'_>, now: &Headline) -> Markup {
+/// The one next thing. What is due shows its verb largest; what is still ahead shows how long that is. Its cautions stand in it once it is due; before, the meats are worth more of the first sight.
+fn headline(sheet: &Sheet<'_>, now: &Headline, is_due: bool) -> Markup {
+    let link = now.link.as_ref();
+    let meat = link.filter(|link| matches!(link.place, Place::Piece { .. }));
     html! {
-        section .headline data-weight=(parts::weight(now.weight)) data-speech=(now.speech) aria-live="polite" aria-atomic="true" {
+        section .headline data-weight=(parts::weight(now.weight)) data-speech=(now.speech) data-due[is_due] {
             h2 .verb { (now.verb) }
-            @if !now.what.is_empty() { p .what { (now.what) } }
+            @if !now.what.is_empty() {
+                p .what {
+                    @match meat {
+                        Some(link) => a href=(Page::from(link.place).path()) { (now.what) },
+                        None => (now.what),
+                    }
+                }
+            }
             @if !now.when.is_empty() { p .when { (now.when) } }
             @if !now.why.is_empty() { p .why { (now.why) } }
             (parts::buttons(sheet, "now", &now.buttons))
-            @if let Some(link) = &now.link { (parts::links(std::slice::from_ref(link))) }
-            (parts::cautions(&now.cautions))
+            @if meat.is_none() && let Some(link) = link { (parts::links(std::slice::from_ref(link))) }
+            @if is_due { (parts::short_cautions(&now.cautions)) }
         }
     }
 }

@@ -57,11 +57,16 @@ pub fn section(heading: &str, found: &[Line]) -> Markup {
 /// Buttons in one form; one that is asked about opens the question first. Where an act can have been done a while ago,
 /// that can be said.
 pub fn buttons(sheet: &Sheet<'_>, id: &str, buttons: &[Button]) -> Markup {
+    buttons_of(sheet, id, buttons, "")
+}
+
+/// The same, each named with what it is about, for whoever hears only the name.
+pub fn buttons_of(sheet: &Sheet<'_>, id: &str, buttons: &[Button], of: &str) -> Markup {
     let plain = || {
         buttons
             .iter()
             .enumerate()
-            .filter(|(_, button)| button.confirm.is_none())
+            .filter(|(_, button)| button.confirm.is_none() && !is_said_by_choice(button, buttons))
     };
     let grave = buttons
         .iter()
@@ -70,21 +75,41 @@ pub fn buttons(sheet: &Sheet<'_>, id: &str, buttons: &[Button]) -> Markup {
     html! {
         @if plain().next().is_some() {
             (sheet.form(id, "/act", html! {
-                div .buttons { @for (index, button) in plain() { (submit(index, button)) } }
+                div .buttons { @for (index, button) in plain() { (submit(index, button, of)) } }
                 @if plain().any(|(_, button)| takes_ago(button)) { (ago(sheet)) }
             }))
         }
         @for (index, button, question) in grave {
             details .grave {
-                summary .button { (button.label) }
+                summary .button aria-label=[named(&button.label, of)] { (button.label) }
                 p { (question) }
-                (sheet.form(&format!("{id}-{index}"), "/act", html! { div .buttons { (submit(index, button)) } }))
+                (sheet.form(&format!("{id}-{index}"), "/act", html! { div .buttons { (submit(index, button, of)) } }))
             }
         }
     }
 }
 
-fn submit(index: usize, button: &Button) -> Markup {
+/// A name that begins with what is written, so that it can be said aloud too.
+pub fn named(label: &str, of: &str) -> Option<String> {
+    (!of.is_empty()).then(|| format!("{label}: {of}"))
+}
+
+/// Whether a button says only when: another does the same at a time that is chosen beside it.
+fn is_said_by_choice(button: &Button, all: &[Button]) -> bool {
+    let timeless = |button: &Button| {
+        let mut act = serde_json::to_value(&button.act).unwrap_or_default();
+        let at = act.as_object_mut().and_then(|act| act.remove("at"));
+        at.map(|at| (act, at.is_null()))
+    };
+    let Some((act, false)) = timeless(button) else {
+        return false;
+    };
+    all.iter()
+        .filter_map(timeless)
+        .any(|(other, is_open)| is_open && other == act)
+}
+
+fn submit(index: usize, button: &Button, of: &str) -> Markup {
     let tone = match button.tone {
         Tone::Main => "main",
         Tone::Plain => "plain",
@@ -92,7 +117,7 @@ fn submit(index: usize, button: &Button) -> Markup {
     };
     let act =
         serde_json::to_string(&button.act).expect("acts are plain records of integers and text");
-    html! { button .button data-tone=(tone) name="act" value=(format!("{index}|{act}")) { (button.label) } }
+    html! { button .button data-tone=(tone) name="act" value=(format!("{index}|{act}")) aria-label=[named(&button.label, of)] { (button.label) } }
 }
 
 /// Whether the act has a time of its own that is still open.
@@ -127,11 +152,36 @@ pub fn notices(sheet: &Sheet<'_>, notices: &[Notice]) -> Markup {
     }
 }
 
+/// Each caution once, though two meats bring the same.
+fn distinct(cautions: &[Caution]) -> Vec<&Caution> {
+    let mut kept: Vec<&Caution> = vec![];
+    for caution in cautions {
+        if !kept.iter().any(|known| known.text == caution.text) {
+            kept.push(caution);
+        }
+    }
+    kept
+}
+
+/// Cautions of the act that is due, a line each that opens to all of it and to who says so.
+pub fn short_cautions(cautions: &[Caution]) -> Markup {
+    html! {
+        @for caution in distinct(cautions) {
+            details .caution { summary { span { (caution.text) } } p { cite { (caution.source) } } }
+        }
+    }
+}
+
+/// Cautions folded away under their name.
+pub fn folded_cautions(sheet: &Sheet<'_>, found: &[Caution]) -> Markup {
+    html! { @if !found.is_empty() { details { summary { (sheet.words.cautions) } (cautions(found)) } } }
+}
+
 /// Cautions with who says so.
 pub fn cautions(cautions: &[Caution]) -> Markup {
     html! {
         @if !cautions.is_empty() {
-            ul .cautions { @for caution in cautions { li { (caution.text) " " cite { (caution.source) } } } }
+            ul .cautions { @for caution in distinct(cautions) { li { (caution.text) " " cite { (caution.source) } } } }
         }
     }
 }
@@ -173,10 +223,11 @@ pub fn field(
         Kind::Number => ("text", Some("decimal")),
         Kind::Moment => ("datetime-local", None),
     };
+    let blamed = sheet.is_blamed(id, name, label);
     html! {
         label .field {
             span { (label) }
-            input type=(kind) name=(name) value=(value) inputmode=[mode] autocomplete="off" maxlength="2000";
+            input aria-invalid=[blamed.then_some("true")] aria-describedby=[blamed.then_some("refused")] type=(kind) name=(name) value=(value) inputmode=[mode] autocomplete="off" maxlength="2000";
         }
     }
 }
@@ -201,10 +252,11 @@ pub fn choice<'o>(
     options: impl IntoIterator<Item = (String, &'o str)>,
     usual: &str,
 ) -> Markup {
+    let blamed = sheet.is_blamed(id, name, label);
     html! {
         label .field {
             span { (label) }
-            select name=(name) {
+            select name=(name) aria-invalid=[blamed.then_some("true")] aria-describedby=[blamed.then_some("refused")] {
                 @for (value, shown) in options {
                     option value=(value) selected[sheet.is_chosen(id, name, &value, value == usual)] { (shown) }
                 }

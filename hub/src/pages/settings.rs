@@ -44,7 +44,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Settings) -> (Head, Markup) {
             h2 { (sheet.words.device) }
             (sheet.form("device", "/settings/device", html! {
                 (parts::field(sheet, "device", "name", sheet.words.device_name, "", Kind::Text))
-                button .button { (labels.save) }
+                button .button aria-label=[parts::named(&labels.save, sheet.words.device)] { (labels.save) }
             }))
         }
         @for line in &screen.about { p .detail { (line) } }
@@ -66,7 +66,7 @@ fn viewer(sheet: &Sheet<'_>, choices: &[ViewerChoice], labels: &SettingsLabels) 
             }
             (parts::field(sheet, "viewer", "zone", sheet.words.zone, &sheet.reader.viewer.zone, Kind::Text))
         }
-        button .button { (labels.save) }
+        button .button aria-label=[parts::named(&labels.save, &labels.viewer)] { (labels.save) }
     })
 }
 
@@ -81,11 +81,19 @@ fn editable(
         .fields
         .iter()
         .filter(|field| !field.field.starts_with("band"));
+    let is_back = sheet
+        .beside
+        .typed
+        .text("form")
+        .starts_with(&format!("{id}-"));
     html! {
         section .card {
-            h3 { (thing.name) }
+            @if thing.name != labels.habits { h3 { (thing.name) } }
             @if !thing.detail.is_empty() { p .detail { (thing.detail) } }
-            @for field in fields { (one(sheet, &format!("{id}-{}", field.field), thing.of, field, labels)) }
+            details open[is_back] {
+                summary { (sheet.words.change) }
+                @for field in fields { (one(sheet, &format!("{id}-{}", field.field), thing, field, labels)) }
+            }
             (more)
         }
     }
@@ -94,10 +102,11 @@ fn editable(
 fn one(
     sheet: &Sheet<'_>,
     id: &str,
-    of: Subject,
+    thing: &Editable,
     field: &FieldLine,
     labels: &SettingsLabels,
 ) -> Markup {
+    let name = &thing.name;
     let label = match field.unit.as_str() {
         "" => field.label.clone(),
         unit => format!("{} ({unit})", field.label),
@@ -106,7 +115,7 @@ fn one(
         id,
         "/settings/field",
         html! {
-            (hidden_subject(of))
+            (hidden_subject(thing.of))
             input type="hidden" name="field" value=(field.field);
             @if let Some(saw) = field.saw { input type="hidden" name="saw" value=(saw.0); }
             div .inline {
@@ -115,7 +124,7 @@ fn one(
                 } @else {
                     (parts::field(sheet, id, "value", &label, &field.value, Kind::Text))
                 }
-                button .button { (labels.save) }
+                button .button aria-label=[parts::named(&labels.save, &format!("{name}, {label}"))] { (labels.save) }
             }
         },
     )
@@ -151,11 +160,11 @@ fn pit_card(sheet: &Sheet<'_>, index: usize, pit: &Editable, labels: &SettingsLa
         fieldset {
             legend { (words.band) }
             div .row {
-                (parts::field(sheet, &id, "low", words.low, &usual("band_low"), Kind::Number))
-                (parts::field(sheet, &id, "high", words.high, &usual("band_high"), Kind::Number))
+                (parts::field(sheet, &id, "low", &sheet.degrees(words.low), &usual("band_low"), Kind::Number))
+                (parts::field(sheet, &id, "high", &sheet.degrees(words.high), &usual("band_high"), Kind::Number))
                 (parts::field(sheet, &id, "minutes", words.band_minutes, &usual("band_minutes"), Kind::Number))
             }
-            button .button { (labels.save) }
+            button .button aria-label=[parts::named(&labels.save, &format!("{}, {}", pit.name, words.band))] { (labels.save) }
         }
     });
     editable(sheet, &format!("pit-{index}"), pit, labels, band)
@@ -176,10 +185,10 @@ fn thermometer(sheet: &Sheet<'_>, index: usize, one: &Editable, labels: &Setting
                 legend { (labels.check) }
                 div .row {
                     (parts::choice(sheet, &id, "against", &labels.check, baths, ""))
-                    (parts::field(sheet, &id, "read", &labels.read, "", Kind::Number))
+                    (parts::field(sheet, &id, "read", &sheet.degrees(&labels.read), "", Kind::Number))
                     (parts::field(sheet, &id, "altitude", &labels.altitude, "", Kind::Number))
                 }
-                button .button { (labels.save) }
+                button .button aria-label=[parts::named(&labels.save, &format!("{}, {}", one.name, labels.check))] { (labels.save) }
             }
         },
     );
@@ -196,7 +205,7 @@ fn add_pit(sheet: &Sheet<'_>, labels: &SettingsLabels) -> Markup {
                 (parts::field(sheet, "add-pit", "name", &labels.name, "", Kind::Text))
                 (parts::choice(sheet, "add-pit", "kind", &labels.kind, kinds(labels), ""))
                 (number("grate", &labels.grate))
-                (number("alone", &labels.alone))
+                (number("alone", &format!("{} (min)", labels.alone)))
                 button .button { (labels.add_pit) }
             }))
         }

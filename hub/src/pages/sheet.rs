@@ -2,13 +2,14 @@
 
 use super::{Beside, Page};
 use crate::{
-    demo::Kept,
+    demo::Demo,
     once,
     viewer::Reader,
     words::{HubWords, words},
 };
 use maud::{Markup, html};
-use slowbend_core::{ids::CookId, words::Words};
+use slowbend_core::words::{TemperatureUnit, Words};
+use std::cell::RefCell;
 
 /// One page being written.
 pub struct Sheet<'a> {
@@ -24,18 +25,14 @@ pub struct Sheet<'a> {
     pub beside: &'a Beside,
     /// When it is.
     pub now: i64,
-    demo: Option<Kept>,
+    /// How the demo is seen from here.
+    pub demo: Demo,
+    blamed: RefCell<Option<String>>,
 }
 
 impl<'a> Sheet<'a> {
-    /// A sheet for `page`; `demo` tells what was invented.
-    pub fn new(
-        reader: &'a Reader,
-        page: Page,
-        beside: &'a Beside,
-        now: i64,
-        demo: Option<Kept>,
-    ) -> Self {
+    /// A sheet for `page`.
+    pub fn new(reader: &'a Reader, page: Page, beside: &'a Beside, now: i64, demo: Demo) -> Self {
         Self {
             reader,
             say: Words::of(&reader.viewer),
@@ -44,12 +41,31 @@ impl<'a> Sheet<'a> {
             beside,
             now,
             demo,
+            blamed: RefCell::default(),
         }
     }
 
-    /// Whether `cook` was invented.
-    pub fn is_demo(&self, cook: CookId) -> bool {
-        self.demo.as_ref().is_some_and(|demo| demo.invented(cook))
+    /// Whether the field `name` of form `id` is what was refused; its label is kept for the sentence that says so.
+    pub fn is_blamed(&self, id: &str, name: &str, label: &str) -> bool {
+        let is = self.is_back(id) && self.beside.blamed.as_deref() == Some(name);
+        if is {
+            *self.blamed.borrow_mut() = Some(label.to_owned());
+        }
+        is
+    }
+
+    /// The label of what was refused, once its field was written.
+    pub fn blamed(&self) -> Option<String> {
+        self.blamed.borrow().clone()
+    }
+
+    /// A label of a temperature, with the viewer's unit.
+    pub fn degrees(&self, label: &str) -> String {
+        let sign = match self.reader.viewer.temperature {
+            TemperatureUnit::Fahrenheit => "°F",
+            TemperatureUnit::Celsius => "°C",
+        };
+        format!("{label} ({sign})")
     }
 
     /// A form to `action`, with what makes it safe to send twice. `id` is unique on the page: a form that was not taken

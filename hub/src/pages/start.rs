@@ -1,6 +1,7 @@
 //! The first page: cooks under way, a form that starts one, the demo, and the past.
 
 use super::{Page, Sheet, layout::Head, parts, parts::Kind};
+use crate::demo::{Demo, PREFIX};
 use maud::{Markup, html};
 use slowbend_core::{
     moment::HOUR,
@@ -12,6 +13,8 @@ use slowbend_core::{
 pub const FORM: &str = "start";
 /// How many meats can be put down at once; more are added later.
 pub const ROWS: usize = 4;
+/// So many of them are shown at once.
+const SHOWN: usize = 2;
 /// How far off the serving time that is offered lies at least: a day's slow cook. Common practice, no source.
 const AHEAD: i64 = 5 * HOUR;
 
@@ -21,6 +24,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
         until: screen.until,
         cook: None,
     };
+    let is_real = sheet.demo != Demo::Here;
     let first_time = screen.open.is_empty() && screen.past.is_empty();
     let main = html! {
         h1 { (screen.title) }
@@ -28,8 +32,9 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
         (parts::notices(sheet, &screen.notices))
         @if !screen.open.is_empty() { section .open { (parts::lanes(&screen.open)) } }
         div .two {
+            @if first_time && is_real { (demo(sheet, screen, sheet.words.new_here)) }
             (begin(sheet, screen))
-            (demo(sheet, screen))
+            @if !first_time && is_real { (demo(sheet, screen, sheet.words.demo)) }
         }
         (past(sheet, screen))
     };
@@ -47,11 +52,16 @@ fn begin(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
                 (parts::field(sheet, FORM, "name", &labels.name, "", Kind::Text))
                 (parts::field(sheet, FORM, "serve", &labels.serve, &serve, Kind::Moment))
                 (parts::field(sheet, FORM, "people", &labels.people, "", Kind::Number))
+                (new_pit(sheet, screen.pits.is_empty()))
                 fieldset {
                     legend { (labels.meats) }
-                    @for row in 0..ROWS { (meat(sheet, screen, row)) }
+                    p .how { (sheet.words.rows_hint) }
+                    @for row in 0..SHOWN { (meat(sheet, screen, row)) }
+                    details open[(SHOWN..ROWS).any(|row| is_typed(sheet, row))] {
+                        summary { (sheet.words.more_meats) }
+                        @for row in SHOWN..ROWS { (meat(sheet, screen, row)) }
+                    }
                 }
-                (new_pit(sheet))
                 button .button data-tone="main" { (labels.start) }
             }))
         }
@@ -71,37 +81,65 @@ fn meat(sheet: &Sheet<'_>, screen: &StartScreen, row: usize) -> Markup {
         .iter()
         .map(|pit| (pit.pit.to_string(), pit.name.as_str()));
     let new = [
+        ("new".into(), words.pit_above),
         (String::new(), words.no_pit),
-        ("new".into(), words.pit_below),
     ];
+    let usual = screen
+        .pits
+        .first()
+        .map_or("new".into(), |pit| pit.pit.to_string());
     html! {
-        div .row {
+        div .row.meat-row {
             (parts::choice(sheet, FORM, &format!("cut-{row}"), words.cut, std::iter::once(none).chain(cuts), ""))
             (parts::field(sheet, FORM, &format!("weight-{row}"), &labels.weight, "", Kind::Number))
-            (parts::choice(sheet, FORM, &format!("pit-{row}"), &labels.pit, pits.chain(new), ""))
+            (parts::choice(sheet, FORM, &format!("pit-{row}"), &labels.pit, pits.chain(new), &usual))
         }
     }
 }
 
-fn new_pit(sheet: &Sheet<'_>) -> Markup {
+/// Whether a row came back with something in it.
+fn is_typed(sheet: &Sheet<'_>, row: usize) -> bool {
+    sheet.beside.typed.given(&format!("cut-{row}")).is_some()
+}
+
+/// A pit that is not known yet; whoever has none meets it at once, before the meats that go on it.
+fn new_pit(sheet: &Sheet<'_>, first: bool) -> Markup {
     let words = sheet.words;
+    let fields = html! {
+        div .row {
+            (parts::field(sheet, FORM, "pit-name", words.pit_name, "", Kind::Text))
+            (parts::choice(sheet, FORM, "pit-kind", words.pit_kind, crate::words::pit_kinds(words), ""))
+        }
+    };
     html! {
-        details open[sheet.beside.typed.given("pit-name").is_some()] {
-            summary { (words.new_pit) }
-            div .row {
-                (parts::field(sheet, FORM, "pit-name", words.pit_name, "", Kind::Text))
-                (parts::choice(sheet, FORM, "pit-kind", words.pit_kind, crate::words::pit_kinds(words), ""))
+        @if first {
+            fieldset {
+                legend { (words.first_pit) }
+                p .how { (words.first_pit_hint) }
+                (fields)
+            }
+        } @else {
+            details open[sheet.beside.typed.given("pit-name").is_some()] {
+                summary { (words.new_pit) }
+                (fields)
             }
         }
     }
 }
 
-fn demo(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
+/// The demo; its own pages do not offer it again.
+fn demo(sheet: &Sheet<'_>, screen: &StartScreen, heading: &str) -> Markup {
     html! {
         section .card.demo {
-            h2 { (sheet.words.demo) }
+            h2 { (heading) }
             p { (screen.form.demo_lead) }
-            (sheet.form("demo", "/demo", html! { button .button { (screen.form.demo) } }))
+            @match sheet.demo {
+                Demo::UnderWay(cook) => {
+                    p { a .button href=(format!("{PREFIX}{}", Page::Now(cook).path())) { (sheet.words.demo_under_way) } }
+                    (sheet.form("demo", "/demo", html! { button .button { (sheet.words.demo_anew) } }))
+                }
+                _ => (sheet.form("demo", "/demo", html! { button .button { (screen.form.demo) } })),
+            }
         }
     }
 }

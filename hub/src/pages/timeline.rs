@@ -31,7 +31,7 @@ fn one(sheet: &Sheet<'_>, line: &Happened) -> Markup {
                 @if !line.standing.is_empty() { p .detail { (line.standing) } }
             }
             @if let Some(undo) = &line.undo {
-                (parts::buttons(sheet, &format!("undo-{}", line.entry), std::slice::from_ref(undo)))
+                (parts::buttons_of(sheet, &format!("undo-{}", line.entry), std::slice::from_ref(undo), &format!("{}, {}", line.what, line.when)))
             }
         }
     }

@@ -2,9 +2,17 @@
 
 use super::{Sheet, layout::Head, parts, parts::Kind};
 use maud::{Markup, html};
-use slowbend_core::screens::{Pitside, Place, StartScreen};
+use slowbend_core::{
+    log::Subject,
+    screens::{Pitside, Place, Settings, StartScreen},
+};
 
-pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Markup) {
+pub fn page(
+    sheet: &Sheet<'_>,
+    now: &Pitside,
+    start: &StartScreen,
+    settings: &Settings,
+) -> (Head, Markup) {
     let words = sheet.words;
     let head = Head {
         title: words.write.into(),
@@ -34,6 +42,22 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
     let choice = |form: &str, name: &str, label: &str, options: Vec<(String, &str)>| {
         parts::choice(sheet, form, name, label, options, "")
     };
+    let thermometer = |form: &str| {
+        let known = thermometers(settings);
+        let none = (String::new(), words.other_thermometer);
+        let first = known.first().map_or(String::new(), |(id, _)| id.clone());
+        let options = known
+            .iter()
+            .map(|(id, name)| (id.clone(), *name))
+            .chain(std::iter::once(none));
+        parts::choice(sheet, form, "thermometer", words.read_with, options, &first)
+    };
+    let did = [
+        (String::new(), words.did_nothing),
+        ("wet".into(), words.did_wet),
+        ("turn".into(), words.did_turn),
+        ("glaze".into(), words.did_glaze),
+    ];
     let main = html! {
         h1 { (words.write) }
         div .two {
@@ -41,8 +65,16 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
             @if !places.is_empty() {
                 (card(sheet, "reading", words.reading, &to("reading"), html! {
                     (choice("reading", "place", words.place, places.clone()))
-                    (number("reading", "temp", words.temp))
+                    (number("reading", "temp", &sheet.degrees(words.temp)))
                     (text("reading", "spot", words.spot))
+                    (thermometer("reading"))
+                    (parts::ago(sheet))
+                }))
+            }
+            @if !meats.is_empty() {
+                (card(sheet, "opening", words.opening, &to("opening"), html! {
+                    p .how { (words.opening_hint) }
+                    @for (id, name) in &meats { (choice("opening", &format!("did-{id}"), name, did.to_vec())) }
                     (parts::ago(sheet))
                 }))
             }
@@ -70,7 +102,7 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
                 (choice("meat", "cut", words.cut, start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str())).collect()))
                 (text("meat", "name", words.meat_name))
                 (number("meat", "weight", &start.form.weight))
-                (choice("meat", "form", words.form, crate::words::forms(words).collect()))
+                (choice("meat", "prepared", words.form, crate::words::forms(words).collect()))
                 (choice("meat", "cadence", words.cadence, crate::words::cadences(words).collect()))
                 (choice("meat", "pit", words.pit, std::iter::once((String::new(), words.no_pit)).chain(pits()).collect()))
             }))
@@ -90,8 +122,10 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
                     (text("probe", "sensor", words.probe_sensor))
                     (choice("probe", "place", words.place, places.clone()))
                     (text("probe", "spot", words.spot))
+                    (thermometer("probe"))
                 }))
             }
+            (super::file::card(sheet, &to("file")))
         }
     };
     (head, main)
@@ -99,15 +133,25 @@ pub fn page(sheet: &Sheet<'_>, now: &Pitside, start: &StartScreen) -> (Head, Mar
 
 fn card(sheet: &Sheet<'_>, id: &str, heading: &str, action: &str, inside: Markup) -> Markup {
     html! {
-        section .card {
-            h2 { (heading) }
-            (sheet.form(id, action, html! { (inside) button .button { (sheet.words.write_down) } }))
+        details .card open[sheet.beside.typed.text("form") == id] {
+            summary { h2 { (heading) } }
+            (sheet.form(id, action, html! { (inside) button .button aria-label=[parts::named(sheet.words.write_down, heading)] { (sheet.words.write_down) } }))
         }
     }
 }
 
+/// The thermometers that are known.
+fn thermometers(settings: &Settings) -> Vec<(String, &str)> {
+    let known = settings.thermometers.iter();
+    let named = known.filter_map(|one| match one.of {
+        Subject::Thermometer(id) => Some((id.to_string(), one.name.as_str())),
+        _ => None,
+    });
+    named.collect()
+}
+
 /// The meats that have a page of their own.
-fn meats(now: &Pitside) -> Vec<(String, &str)> {
+pub fn meats(now: &Pitside) -> Vec<(String, &str)> {
     let linked = now.meats.iter().filter_map(|line| match &line.link {
         Some(Place::Piece { piece } | Place::Check { piece }) => {
             Some((piece.to_string(), line.name.as_str()))

@@ -40,6 +40,54 @@ async fn a_form_posted_twice_adds_nothing_the_second_time() {
 }
 
 #[tokio::test]
+async fn a_form_that_was_changed_after_going_back_is_another_one() {
+    let (_folder, home) = home();
+    let now = cook(&home, "Regatta lunch").await;
+    let once = token();
+    for text in ["Wind from the north.", "Wind from the south."] {
+        let form = [("token", once.as_str()), ("form", "note"), ("text", text)];
+        let noted = post(&home, &format!("{now}/note"), &form).await;
+        assert_eq!(noted.status, StatusCode::SEE_OTHER, "{}", noted.body);
+    }
+    let told = get(&home, &format!("{now}/timeline")).await.body;
+    assert!(
+        told.contains("from the north") && told.contains("from the south"),
+        "{told}"
+    );
+}
+
+#[tokio::test]
+async fn a_refusal_names_its_field_and_marks_it() {
+    let (_folder, home) = home();
+    let now = cook(&home, "Regatta lunch").await;
+    let write = format!("{now}/write");
+    let form = [
+        ("token", token()),
+        ("form", "people".into()),
+        ("back", write),
+        ("people", "many".into()),
+    ];
+    let form: Vec<_> = form.iter().map(|(n, v)| (*n, v.as_str())).collect();
+    let refused = post(&home, &format!("{now}/people"), &form).await;
+    assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+    let page = refused.body;
+    assert!(page.contains("</strong> How many: "), "{page}");
+    assert_eq!(page.matches("aria-invalid=\"true\"").count(), 1, "{page}");
+    assert!(page.contains("aria-describedby=\"refused\""), "{page}");
+}
+
+#[tokio::test]
+async fn what_is_too_long_is_refused_in_a_sentence() {
+    let (_folder, home) = home();
+    let now = cook(&home, "Regatta lunch").await;
+    let long = "x".repeat(3 << 20);
+    let form = [("text", long.as_str())];
+    let refused = post(&home, &format!("{now}/note"), &form).await;
+    assert_eq!(refused.status, StatusCode::PAYLOAD_TOO_LARGE);
+    assert!(refused.body.contains("up to 256 KB"), "{}", refused.body);
+}
+
+#[tokio::test]
 async fn a_start_posted_twice_adds_neither_cook_nor_pit() {
     let (_folder, home) = home();
     let once = token();
@@ -213,7 +261,7 @@ async fn each_thing_that_can_be_written_down_is_recorded() {
             "meat",
             vec![
                 ("cut", "turkey_breast"),
-                ("form", "intact"),
+                ("prepared", "intact"),
                 ("weight", "6 lb"),
                 ("cadence", ""),
                 ("pit", ""),
@@ -236,7 +284,11 @@ async fn each_thing_that_can_be_written_down_is_recorded() {
     for (form, fields) in &forms {
         let before = entries(&home);
         let token = token();
-        let mut all = vec![("token", token.as_str()), ("back", now.as_str())];
+        let mut all = vec![
+            ("token", token.as_str()),
+            ("form", *form),
+            ("back", now.as_str()),
+        ];
         all.extend_from_slice(fields);
         let answer = post(&home, &format!("{now}/{form}"), &all).await;
         assert_eq!(

@@ -1,10 +1,12 @@
 //! The pages, asked in-process: no port, no browser, a clock that stands.
 
 mod acts;
+mod contrast;
 mod demo;
 mod faults;
 mod guard;
 mod live;
+mod meat;
 mod pages;
 
 use crate::{app::app, clock::Clock, data, home::Home};
@@ -89,7 +91,9 @@ pub async fn post(home: &Arc<Home>, path: &str, fields: &[(&str, &str)]) -> Answ
         .header(header::HOST, "127.0.0.1:7410")
         .header(header::ORIGIN, "http://127.0.0.1:7410")
         .header(header::CONTENT_TYPE, "application/x-www-form-urlencoded");
-    send(home, request.body(Body::from(encoded(fields))).unwrap()).await
+    let body = encoded(fields);
+    let request = request.header(header::CONTENT_LENGTH, body.len());
+    send(home, request.body(Body::from(body)).unwrap()).await
 }
 
 fn encoded(fields: &[(&str, &str)]) -> String {

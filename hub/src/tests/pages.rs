@@ -45,7 +45,8 @@ async fn each_page_is_there_in_both_languages_and_links_only_to_what_is_there() 
 async fn a_page_is_whole_without_its_script() {
     let (_folder, home) = home();
     let now = cook(&home, "Regatta lunch").await;
-    for path in ["/", "/settings", &now, &format!("{now}/write")] {
+    let meat = links(&get(&home, &now).await.body, "/meat/").remove(0);
+    for path in ["/", "/settings", &now, &format!("{now}/write"), &meat] {
         let body = get(&home, path).await.body;
         assert_eq!(body.matches("<h1").count(), 1, "{path}");
         assert!(
@@ -59,6 +60,14 @@ async fn a_page_is_whole_without_its_script() {
                 "{path}: {form}"
             );
             assert!(form.contains("<button"), "{path}: {form}");
+            for name in ["token", "form", "back"] {
+                let named = format!("name=\"{name}\"");
+                assert_eq!(
+                    form.matches(&named).count(),
+                    1,
+                    "{path}: two fields {name}: {form}"
+                );
+            }
         }
     }
 }

@@ -6,7 +6,7 @@
 //! Because core is deterministic, the same taps write the same bytes: they are made once before, to lay the rows ready.
 //!
 //! WAL bytes are the growth of each side's `-wal` file over the turns, which no checkpoint cuts; syncs are counted in
-//! processes of their own, see [`syncs`](crate::syncs).
+//! processes of their own, see [`syncs`].
 
 use crate::{
     absorb::{INSERT, Ready, bare_database},
@@ -23,17 +23,25 @@ use std::{
     time::{Duration, Instant},
 };
 
-const TURNS: usize = 400;
+const TURNS: usize = 300;
+/// Of so many rounds the middle one counts: a disk whose syncs end on a tick of the system's timer makes a whole round of
+/// one side wait for the next tick while the machine is busy.
+const ROUNDS: usize = 3;
+/// With the turn of each round that does not count.
+const TAPS: usize = ROUNDS * (TURNS + 1);
 const MOST: f64 = 1.25;
 
 /// The rows of the table.
 pub fn rows() -> Result<Vec<Row>> {
     let log = usual_log();
-    let mut sides = (Ours::new(&log)?, Peer::new(&log, TURNS + 1)?);
+    let mut sides = (Ours::new(&log)?, Peer::new(&log, TAPS)?);
     let before = (sides.0.wal()?, sides.1.wal()?);
     let (ours, peer) = (&mut sides.0, &mut sides.1);
-    let pair = in_turns(TURNS, || ours.tap(), || peer.tap())?;
-    let grown = |now: u64, then: u64| format!("{} B", (now - then) / (TURNS as u64 + 1));
+    let mut rounds = (0..ROUNDS)
+        .map(|_| in_turns(TURNS, || ours.tap(), || peer.tap()))
+        .collect::<Result<Vec<_>>>()?;
+    rounds.sort_by(|a, b| a.ratio().total_cmp(&b.ratio()));
+    let grown = |now: u64, then: u64| format!("{} B", (now - then) / TAPS as u64);
     let wal = Row::told(
         "WAL per act",
         grown(ours.wal()?, before.0),
@@ -42,7 +50,7 @@ pub fn rows() -> Result<Vec<Row>> {
     assert!(ours.wrote(&peer.rows)?, "both sides wrote the same bytes");
     let [of_ours, of_peer] = [syncs::per_act("ours")?, syncs::per_act("peer")?];
     Ok(vec![
-        Row::of("tap, durable", pair, MOST),
+        Row::of("tap, durable", rounds[ROUNDS / 2], MOST),
         wal,
         Row::told("syncs per act", of_ours, of_peer),
     ])

@@ -179,6 +179,7 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
             at,
         } => pieces::go(context, *piece, *pit, spot, *at),
         Act::AnswerRub { piece, set, at } => pieces::answer_rub(context, *piece, *set, *at),
+        Act::AnswerRubs { pieces, set, at } => pieces::answer_rubs(context, pieces, *set, *at),
         Act::Check { piece, results, at } => checking::check(context, *piece, results, *at),
         Act::Read {
             cook,

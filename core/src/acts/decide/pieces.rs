@@ -8,6 +8,7 @@ use crate::{
     log::{Draft, PieceMoved, RubAnswered, Stage, StageSet},
     words::Arg,
 };
+use std::collections::BTreeSet;
 
 /// A meat came to a stage. Going back is allowed: people make mistakes, and so does a stage said late.
 pub(super) fn set_stage(
@@ -102,4 +103,31 @@ pub(super) fn answer_rub(
         RubAnswered { piece: id, set },
         said,
     ))
+}
+
+/// Says of several meats of one cook whether the rub has set: an entry for each, all or none.
+pub(super) fn answer_rubs(
+    context: &mut Context<'_>,
+    ids: &[PieceId],
+    set: bool,
+    at: Option<i64>,
+) -> Result<Decision, Refused> {
+    let ids: BTreeSet<PieceId> = ids.iter().copied().collect();
+    let mut names = vec![];
+    let mut drafts = vec![];
+    for id in ids {
+        names.push(context.meat(id)?.1.name.value.clone());
+        drafts.extend(answer_rub(context, id, set, at)?.drafts);
+    }
+    let say = context.say();
+    if drafts.is_empty() {
+        return Err(say.refuse("error-open-nothing", &[]).into());
+    }
+    let names = say.list(&names);
+    let key = match set {
+        true => "act-rub-set",
+        false => "act-rub-not-set",
+    };
+    let said = say.with(key, &[("name", Arg::Text(&names))]);
+    Ok(Decision::of(drafts, said))
 }

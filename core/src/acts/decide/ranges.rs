@@ -10,7 +10,7 @@ use crate::{
     log::Band,
     safety::{Form, minimum},
     units::Mk,
-    words::{Arg, key, typed::MEAT_GRAMS},
+    words::{Arg, Measure, key, typed::MEAT_GRAMS},
 };
 use std::ops::RangeInclusive;
 
@@ -30,9 +30,9 @@ pub(super) const ALONE_MINUTES: Whole = Whole {
     range: 0..=1_440,
     refusal: key("error-alone-range"),
 };
-/// Square centimeters of grate: 10 cm × 10 cm to 10 m².
+/// Square centimeters of grate.
 pub(super) const GRATE_CM2: Whole = Whole {
-    range: 100..=100_000,
+    range: Measure::Grate.range(),
     refusal: key("error-grate-range"),
 };
 /// Minutes between two wettings.
@@ -50,9 +50,9 @@ pub(super) const LATER_MINUTES: Whole = Whole {
     range: 1..=240,
     refusal: key("error-later-range"),
 };
-/// Meters above the sea: the Dead Sea's shore to above the highest town, which the boiling points cover.
+/// Meters above the sea.
 pub(super) const ALTITUDE_M: Whole = Whole {
-    range: -500..=6_000,
+    range: Measure::Altitude.range(),
     refusal: key("error-altitude-range"),
 };
 

@@ -45,17 +45,17 @@ impl Context<'_> {
     pub(super) fn claimed(&self, at: Option<i64>) -> Result<i64, Refused> {
         let (now, say) = (self.now(), self.say());
         let at = at.unwrap_or(now);
+        if (now - BACK_MS..=now + AHEAD_MS).contains(&at) {
+            return Ok(at);
+        }
         let shown = say.clock_day(at, now);
-        if at > now + AHEAD_MS {
+        if at > now {
             let args = [("time", Arg::Text(&shown))];
             return Err(say.refuse("error-at-ahead", &args).into());
         }
-        if at < now - BACK_MS {
-            let first = say.clock_day(now - BACK_MS, now);
-            let args = [("time", Arg::Text(&shown)), ("first", Arg::Text(&first))];
-            return Err(say.refuse("error-at-long-ago", &args).into());
-        }
-        Ok(at)
+        let first = say.clock_day(now - BACK_MS, now);
+        let args = [("time", Arg::Text(&shown)), ("first", Arg::Text(&first))];
+        Err(say.refuse("error-at-long-ago", &args).into())
     }
 
     /// Until when somebody means to sleep.

@@ -3,7 +3,8 @@
 use super::{Known, fields, pieces};
 use crate::{
     cook::{
-        Answer, Answered, Cook, Dish, HandReading, LastAct, Note, Pass, PitCare, Probe, Reg, Timed,
+        Answer, Answered, Cook, Dish, HandReading, LastAct, Moved, Note, Pass, PitCare, Probe, Reg,
+        Timed,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -18,7 +19,9 @@ pub fn apply(id: CookId, cook: &mut Option<Cook>, known: &Known, hidden: &BTreeS
         (None, Meaning::Known(Payload::CookStarted(fact)))
             if fact.id == id && !hidden.contains(&known.key) =>
         {
-            *cook = Some(Cook::started(fact.clone(), known.at, known.by()));
+            let mut begun = Cook::started(fact.clone(), known.at, known.by());
+            remember(&mut begun, known, &Payload::CookStarted(fact.clone()));
+            *cook = Some(begun);
         }
         _ => {}
     }
@@ -74,8 +77,13 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
                 thermometer: bound.thermometer,
                 since: when,
             };
-            cook.probes
-                .insert((bound.source.clone(), bound.sensor.clone()), probe);
+            let series = (bound.source.clone(), bound.sensor.clone());
+            let before = cook.probes.insert(series.clone(), probe);
+            cook.probes_before.extend(before.map(|probe| Moved {
+                series,
+                probe,
+                until: when.at,
+            }));
         }
         Payload::Fed(fed) => care(cook, fed.pit).fed.push(when),
         Payload::VentChanged(vent) => care(cook, vent.pit).vents.push(when),

@@ -9,6 +9,9 @@ use std::collections::BTreeSet;
 
 /// Applies `known`, which comes after all applied before, unless it is among the `hidden`.
 pub fn apply(crew: &mut Crew, known: &Known, hidden: &BTreeSet<EntryKey>) {
+    if let Meaning::Known(Payload::Slept(_)) = &known.meaning {
+        person(crew, known).nights += 1;
+    }
     if hidden.contains(&known.key) {
         return;
     }

@@ -14,7 +14,7 @@ pub use apply_crew::apply as apply_crew;
 use super::{Cook, Crew};
 use crate::{
     ids::{CookId, DeviceId, LogId},
-    log::{Body, Entry, EntryKey, Meaning, Payload, Stamp, void},
+    log::{Body, Draft, Entry, EntryKey, MAX_ENTRY_BYTES, Meaning, Payload, Stamp, void},
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -58,6 +58,21 @@ impl Known {
             stamp: entry.stamp,
             at,
             meaning,
+        }
+    }
+
+    /// The same of an entry whose bytes were just made from `draft`, which need not be read again. Law: it equals
+    /// [`of`](Self::of), for every kind reads back as it was written.
+    pub fn recorded(entry: &Entry, draft: &Draft) -> Self {
+        let too_large = |raw: &Vec<u8>| raw.len() > MAX_ENTRY_BYTES;
+        match &entry.body {
+            Body::Raw(raw) if !too_large(raw) => Self {
+                key: entry.key,
+                stamp: entry.stamp,
+                at: draft.at,
+                meaning: Meaning::Known(draft.payload.clone()),
+            },
+            _ => Self::of(entry),
         }
     }
 

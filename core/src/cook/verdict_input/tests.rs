@@ -225,3 +225,27 @@ fn the_latest_thousand_are_judged() {
     assert_eq!(judged.checks[0].at, minute(1_099));
     assert_eq!(judged.checks[0].result.test(), Test::Bend);
 }
+
+#[test]
+fn a_probe_that_was_moved_to_another_meat_leaves_its_cold_readings_with_the_first() {
+    let mut story = on_the_drum(Cut::PorkButt);
+    let bind = |story: &mut Story, at: i64, of: u128| {
+        let bound = ProbeBound {
+            source: "box".into(),
+            sensor: "1".into(),
+            place: Where::Piece {
+                piece: piece(of),
+                spot: "center".into(),
+            },
+            thermometer: None,
+        };
+        story.say(1, minute(at), Some(cook(1)), bound);
+    };
+    bind(&mut story, 1, 1);
+    for (at, f) in [(10, 120), (20, 130), (40, 60)] {
+        story.tails.take("box", "1", minute(at), Mk::from_f(f));
+    }
+    bind(&mut story, 30, 2);
+    let read: Vec<i64> = input(&story, 50).checks.iter().map(|c| c.at).collect();
+    assert_eq!(read, [minute(20), minute(10)]);
+}

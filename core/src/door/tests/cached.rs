@@ -4,7 +4,10 @@ use super::*;
 use crate::{
     cadence::Cadence,
     checks::{Bend, Spot, Temperature, TestResult},
-    cook::story::{Story, cook, device, piece, pit, thermometer},
+    cook::{
+        fold,
+        story::{Story, cook, device, piece, pit, thermometer},
+    },
     ids::DishId,
     log::*,
 };
@@ -252,6 +255,49 @@ fn every_kind_of_entry_is_among_those_told() {
     for (kind, _) in Payload::KINDS {
         assert!(told.iter().any(|found| found == kind), "{kind} is not told");
     }
+}
+
+#[test]
+fn what_was_just_recorded_is_known_as_it_reads_back() {
+    for payload in of_crew().into_iter().chain(of_cook()) {
+        let draft = Draft {
+            cook: Some(cook(1)),
+            at: SIX,
+            payload,
+        };
+        let entry = Entry {
+            key: EntryKey {
+                log: crate::ids::LogId(uuid::Uuid::from_u128(1)),
+                device: device(1),
+                n: 7,
+            },
+            stamp: Stamp(9),
+            body: Body::Raw(draft.raw()),
+        };
+        let (recorded, read) = (
+            fold::Known::recorded(&entry, &draft),
+            fold::Known::of(&entry),
+        );
+        assert_eq!(recorded, read, "{}", draft.payload.kind());
+    }
+}
+
+#[test]
+fn what_is_too_large_to_be_read_back_means_nothing_from_the_start() {
+    let (about, text) = (Subject::Crew, "x".repeat(MAX_ENTRY_BYTES));
+    let draft = Draft {
+        cook: None,
+        at: SIX,
+        payload: Noted { about, text }.into(),
+    };
+    let key = Story::default().say(1, SIX, None, Woke {});
+    let (stamp, body) = (Stamp(9), Body::Raw(draft.raw()));
+    let entry = Entry { key, stamp, body };
+    assert_eq!(
+        fold::Known::recorded(&entry, &draft),
+        fold::Known::of(&entry)
+    );
+    assert_eq!(fold::Known::of(&entry).meaning, Meaning::Skipped);
 }
 
 #[test]

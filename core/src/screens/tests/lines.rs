@@ -177,7 +177,7 @@ fn taken_back_is_struck_and_can_be_restored_and_what_hangs_on_it_says_so() {
     let targets = vec![added];
     let void = story.say(1, minute(490), Some(cook(1)), Voided { targets });
     let (lines, _) = timeline(&story, None, 1_000);
-    assert_eq!(lines[0].what, "Took back one entry");
+    assert_eq!(lines[0].what, "Took back: Added a meat: Turkey breast");
     let struck = lines.iter().find(|line| line.entry == added).unwrap();
     assert_eq!(struck.standing, "Taken back");
     assert_eq!(

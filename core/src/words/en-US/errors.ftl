@@ -6,6 +6,7 @@ error-weight-unread = “{ $typed }” is not a weight. Type one such as { $exam
 error-weight-range = { $typed } is outside what fits here. Type a weight from { $low } to { $high }.
 error-duration-unread = “{ $typed }” is not a length of time. Type minutes, or { $example }.
 error-duration-range = { $typed } is outside what fits here. Type a time from { $low } to { $high }.
+error-measure = Type a number from { $low } to { $high } { $unit }.
 error-number-comma = “{ $typed }” can be read in two ways. Type { $decimal } or { $whole }.
 error-clock-unread = “{ $typed }” is not a time of day. Type one such as { $example }.
 error-clock-half = “{ $typed }” can be morning or afternoon. Type { $morning } or { $afternoon }.

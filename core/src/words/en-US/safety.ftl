@@ -23,9 +23,9 @@ source-cpsc-5012 = US CPSC, document 5012
 source-common-practice = common practice, no source
 source-own-caution = no source: our own caution
 
-safe-safe = Published minimum shown
-safe-not-safe = Published minimum not reached
-safe-unknown = Published minimum not shown
+safe-safe = The safety minimum is shown
+safe-not-safe = The safety minimum is not reached
+safe-unknown = No reading shows the safety minimum yet
 safety-minimum = { $state }: { $minimum } ({ $source }).
 safety-minimum-rest = { $state }: { $minimum }, then { $rest } of rest ({ $source }).
 safety-defers = Local rules and licensed practice come first.

@@ -22,8 +22,10 @@ screen-check-now = Check now.
 screen-check-in = Check again in { $wait }.
 
 headline-nothing = Nothing now
-headline-nothing-on = No meat is on a pit.
+headline-nothing-on = No meat is on a pit. Tap a meat to say when one goes on.
 headline-nothing-due = Nothing is due.
+headline-finish = Finish the cook?
+headline-finish-why = All of its meats are served or put away.
 headline-speech = { $verb }: { $what }, { $when }.
 
 job-rub-set = Has it set?
@@ -32,6 +34,7 @@ job-spritz = Spritz
 job-glaze = Glaze
 job-check = Check
 job-pull = Take off
+job-pull-check = At the pull point: check it
 job-put-away = Put away
 job-serve = Serve
 job-fire-round = See to the fire
@@ -49,8 +52,10 @@ because-missed = { $line } { $count ->
 because-glaze = The last stretch: glaze so that it sets before it comes off.
 because-check-first = The first check.
 because-check = { $state } at the last check.
-because-pull = It has reached the temperature to take it off at.
-because-put-away = It has stood out long enough: into the refrigerator, or hold it hot.
+because-pull = A probe shows the temperature to take it off at. Check it before it comes off.
+because-pull-done = The last check found it done.
+because-put-away = It has stood out for two hours: now into the refrigerator, or hold it hot.
+because-put-away-by = Put away by { $time }: into the refrigerator, or hold it hot.
 because-serve = On the table { $time }.
 because-fire-round = No probe watches this fire.
 because-wake-up = You meant to be up then.
@@ -60,6 +65,8 @@ line-stage = { $stage }, { $lasting }
 line-job = { $verb }: { $what }
 line-found = { $test }: { $found }
 line-temp-at = { $temp }, { $spot }
+line-temp-left-in = { $temp }, { $spot }, by the probe left in
+line-spot-left-in = { $spot }, by the probe left in
 line-happened = { $kind }: { $what }
 line-unchecked = thermometer not checked
 line-no-mop = No mop
@@ -81,6 +88,7 @@ button-skip = Not this time
 button-named = { $name }: { $does }
 button-rub-yes = Yes, it has set
 button-rub-not-yet = Not yet
+button-rub-all = All have set
 button-leave-on = Leave it on
 button-none-left = None left
 button-on-table = On the table
@@ -110,7 +118,9 @@ button-cut-up = Cut
 button-serve = Serve
 button-put-away = Put away
 button-reheat = Reheat
+button-finish = Finish the cook
 confirm-serve = Nothing shows that this meat reached its published minimum. Read it by hand first. Record it as served anyway?
+confirm-finish = Finish this cook? Nothing rings for it after that. What happened stays in the pit book.
 
 link-check = Check it
 link-meat = The meat
@@ -201,6 +211,7 @@ field-spritz-minutes = Spritz every
 field-altitude = Height above the sea
 field-other = a setting
 unit-minutes = min
+label-unit = { $label } ({ $unit })
 
 viewer-language = Language
 viewer-temperature = Temperatures
@@ -213,6 +224,7 @@ hours-twenty-four = 14:05
 
 about-version = Slowbend { $version }
 about-device = This device is { $name }.
+about-device-unnamed = This device has no name yet.
 
 # What an entry says: the kind, then what it is about.
 kind-crew-joined = Joined the crew
@@ -250,10 +262,9 @@ kind-dish-ready = Dish
 kind-voided = Took back
 kind-erased = Erased for good
 kind-unknown = Something from a newer Slowbend
-happened-voided = { $count ->
-    [one] Took back one entry
-   *[other] Took back { $count } entries
-}
+happened-voided = Took back: { $what }
+happened-restored = Restored: { $what }
+happened-meant = Meant for { $pit }: { $name }
 rub-has-set = it has set
 rub-not-yet = not yet
 dish-is-ready = ready

@@ -23,9 +23,9 @@ source-cpsc-5012 = CPSC de EE. UU., documento 5012
 source-common-practice = práctica común, sin fuente
 source-own-caution = sin fuente: precaución nuestra
 
-safe-safe = Mínimo publicado mostrado
-safe-not-safe = Mínimo publicado no alcanzado
-safe-unknown = Mínimo publicado no mostrado
+safe-safe = Se muestra el mínimo de seguridad
+safe-not-safe = No alcanza el mínimo de seguridad
+safe-unknown = Ninguna lectura muestra todavía el mínimo de seguridad
 safety-minimum = { $state }: { $minimum } ({ $source }).
 safety-minimum-rest = { $state }: { $minimum }, y después { $rest } de reposo ({ $source }).
 safety-defers = Las reglas locales y la práctica autorizada van primero.

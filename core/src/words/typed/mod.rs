@@ -1,6 +1,6 @@
 //! Reading what a person types: range-checked, in the viewer's units, with either decimal mark.
 //!
-//! Start at [`temperature`], [`weight`], [`duration`], [`clock`], [`datetime_field`], [`name`]. What cannot be read is
+//! Start at [`temperature`], [`weight`], [`duration`], [`clock`], [`datetime_field`], [`measure()`], [`name`]. What cannot be read is
 //! refused, never guessed at, and the [`Refused`] says in the viewer's language what to type instead. Whatever is
 //! written by [`format`](super::format) can be typed back.
 //!
@@ -10,6 +10,7 @@ mod clock;
 mod date;
 mod duration;
 mod hour;
+mod measure;
 mod name;
 mod scan;
 mod temperature;
@@ -18,6 +19,7 @@ mod weight;
 pub use clock::{Seek, clock, time_field};
 pub use date::{YEARS, datetime_field, instant};
 pub use duration::{DURATION_MS, duration};
+pub use measure::measure;
 pub(crate) use name::is_hidden;
 pub use name::{NAME_CHARS_MAX, name};
 pub use temperature::{TEMPERATURE, temperature};

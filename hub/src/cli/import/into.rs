@@ -35,7 +35,7 @@ pub fn cook(opened: &mut Opened, viewer: &Viewer, to: Option<&str>) -> Result<Co
     match named.collect::<Vec<_>>()[..] {
         [(cook, _)] => Ok(*cook),
         _ => Err(End::refused(format!(
-            "No one cook is called “{to}”. Give --to with one of these ids:\n{}",
+            "No one cook is called “{to}”. Give --cook with one of these ids:\n{}",
             listed(&known)
         ))),
     }
@@ -48,7 +48,7 @@ fn only(open: &[(CookId, &str)], known: &[(CookId, &str)]) -> Result<CookId, End
             "There is no cook yet. Start one on the page first: slowbend serve",
         )),
         _ => Err(End::refused(format!(
-            "Which cook? Give --to with one of these ids:\n{}",
+            "Which cook? Give --cook with one of these ids:\n{}",
             listed(known)
         ))),
     }
@@ -70,7 +70,7 @@ mod tests {
         assert_eq!(only(&known[..1], &known), Ok(id(1)));
         let asked = only(&known, &known).unwrap_err();
         assert!(
-            asked.reason().contains("--to") && asked.reason().contains("Supper"),
+            asked.reason().contains("--cook") && asked.reason().contains("Supper"),
             "{}",
             asked.reason()
         );

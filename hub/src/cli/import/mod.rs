@@ -7,7 +7,7 @@ mod into;
 mod questions;
 mod report;
 
-use super::{end::End, open::open};
+use super::{end::End, open::open, out::print};
 use clap::Args;
 use slowbend_core::{
     moment::HOUR,
@@ -32,8 +32,8 @@ pub struct Asked {
     #[arg(value_name = "FILE")]
     file: PathBuf,
     /// The cook to take them into, by its name or id; not needed while only one is under way.
-    #[arg(long, value_name = "COOK")]
-    to: Option<String>,
+    #[arg(long, alias = "to", value_name = "NAME")]
+    cook: Option<String>,
     /// What the instrument is called; the file's name unless given.
     #[arg(long, value_name = "NAME")]
     source: Option<String>,
@@ -69,24 +69,21 @@ pub fn run(data: Option<PathBuf>, asked: &Asked) -> Result<(), End> {
     let mut opened = open(data)?;
     let viewer = opened.viewer()?;
     let moment = opened.moment();
-    let cook = into::cook(&mut opened, &viewer, asked.to.as_deref())?;
+    let cook = into::cook(&mut opened, &viewer, asked.cook.as_deref())?;
     let plan = questions::plan(
         &head,
         answers(asked, &viewer, moment.utc_ms + AHEAD)?,
         &viewer,
     )?;
-    eprintln!("{}", report::planned(&plan));
+    eprintln!("{}", report::planned(&plan, viewer.locale));
     let file = File::open(&asked.file).map_err(|error| cannot_read(&asked.file, &error))?;
     let file = report::Progress::over(file);
     let report = opened
         .door
         .import_readings(file, &plan, Some(cook), &moment)?;
-    print!(
-        "{}",
-        report::reported(&report, &Words::of(&viewer), moment.utc_ms)
-    );
     opened.door.suspend()?;
-    Ok(())
+    let said = report::reported(&report, &Words::of(&viewer), moment.utc_ms);
+    Ok(print(&said)?)
 }
 
 fn head(file: &Path) -> Result<Vec<u8>, End> {

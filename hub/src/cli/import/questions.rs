@@ -173,9 +173,10 @@ mod tests {
         settle(&asked, "f", &mut answers, &viewer()).unwrap();
         let plan = plan(head, answers, &viewer()).unwrap();
         assert!(
-            crate::cli::import::report::planned(&plan).contains("(°F)"),
+            crate::cli::import::report::planned(&plan, slowbend_core::words::Locale::EnUs)
+                .contains("(°F)"),
             "{}",
-            crate::cli::import::report::planned(&plan)
+            crate::cli::import::report::planned(&plan, slowbend_core::words::Locale::EnUs)
         );
     }
 

@@ -2,7 +2,7 @@
 
 use slowbend_core::{
     readings::{ImportPlan, Report, Told},
-    words::Words,
+    words::{Locale, Words},
 };
 use std::{
     fs::File,
@@ -10,38 +10,52 @@ use std::{
 };
 
 /// The plan in a line, so that a wrong guess is seen.
-pub fn planned(plan: &ImportPlan) -> String {
+pub fn planned(plan: &ImportPlan, locale: Locale) -> String {
     let temps = plan
         .temp_columns
         .iter()
         .map(|temp| format!("{} {} ({})", temp.column + 1, temp.sensor, temp.unit.sign()));
     let temps: Vec<_> = temps.collect();
-    format!(
-        "Reading {}: times in column {}, zone {}; temperatures in {}.",
-        plan.source,
-        plan.time_column + 1,
-        plan.zone,
-        temps.join(", ")
-    )
+    let (source, column, zone) = (&plan.source, plan.time_column + 1, &plan.zone);
+    let temps = temps.join(", ");
+    match locale {
+        Locale::EnUs => format!(
+            "Reading {source}: times in column {column}, zone {zone}; temperatures in {temps}."
+        ),
+        Locale::EsUs => format!(
+            "Leyendo {source}: horas en la columna {column}, zona {zone}; temperaturas en {temps}."
+        ),
+    }
 }
 
 /// Each count, and the first reasons.
 pub fn reported(report: &Report, say: &Words<'_>, now: i64) -> String {
-    let mut lines = vec![format!(
-        "Rows {}. Readings taken {}, doubled {}, refused {}, empty {}.",
-        report.rows, report.taken, report.doubled, report.refused, report.blank
+    let locale = say.viewer().locale;
+    let either = |english: String, spanish: String| match locale {
+        Locale::EnUs => english,
+        Locale::EsUs => spanish,
+    };
+    let (rows, taken, doubled) = (report.rows, report.taken, report.doubled);
+    let (refused, blank, late) = (report.refused, report.blank, report.out_of_order);
+    let mut lines = vec![either(
+        format!(
+            "Rows {rows}. Readings taken {taken}, doubled {doubled}, refused {refused}, empty {blank}."
+        ),
+        format!(
+            "Filas {rows}. Lecturas guardadas {taken}, repetidas {doubled}, rechazadas {refused}, vacías {blank}."
+        ),
     )];
     if let (Some(from), Some(to)) = (report.from, report.to) {
-        lines.push(format!(
-            "They run from {} to {}.",
-            say.clock_day(from, now),
-            say.clock_day(to, now)
+        let (from, to) = (say.clock_day(from, now), say.clock_day(to, now));
+        lines.push(either(
+            format!("They run from {from} to {to}."),
+            format!("Van de {from} a {to}."),
         ));
     }
-    if report.out_of_order > 0 {
-        lines.push(format!(
-            "{} were out of order and were put in order.",
-            report.out_of_order
+    if late > 0 {
+        lines.push(either(
+            format!("{late} were out of order and were put in order."),
+            format!("{late} estaban fuera de orden y se ordenaron."),
         ));
     }
     lines.extend(
@@ -55,9 +69,14 @@ pub fn reported(report: &Report, say: &Words<'_>, now: i64) -> String {
             say.temperature(jump.before.temp),
             say.temperature(jump.reading.temp),
         );
-        lines.push(format!(
-            "Line {}, {}: jumps from {before} to {after}; kept. Was the probe moved?",
-            jump.line, jump.sensor
+        let (line, sensor) = (jump.line, &jump.sensor);
+        lines.push(either(
+            format!(
+                "Line {line}, {sensor}: jumps from {before} to {after}; kept. Was the probe moved?"
+            ),
+            format!(
+                "Línea {line}, {sensor}: salta de {before} a {after}; se guardó. ¿Se movió la sonda?"
+            ),
         ));
     }
     lines.join("\n") + "\n"

@@ -291,6 +291,11 @@ fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {
             set: true,
             at,
         },
+        Act::AnswerRubs {
+            pieces: vec![piece, second],
+            set: true,
+            at,
+        },
         Act::Open {
             pit: s.picks[0].is_multiple_of(2).then_some(pit),
             wetted: vec![piece, second],

@@ -127,6 +127,20 @@ fn the_rub_is_asked_once_for_each_answer() {
 }
 
 #[test]
+fn the_rubs_of_several_meats_are_answered_at_once_and_of_none_not_at_all() {
+    let (mut night, r) = Night::on_the_pits();
+    let act = |pieces| Act::AnswerRubs {
+        pieces,
+        set: true,
+        at: None,
+    };
+    let decision = night.does(act(vec![r.butt, r.butt])).decision;
+    assert_eq!(decision.drafts.len(), 1);
+    assert_eq!(decision.said, "The rub on Butt has set.");
+    assert!(night.refuses(&act(vec![])).starts_with("Nothing"));
+}
+
+#[test]
 fn a_meat_is_cut_in_parts_that_go_on() {
     let (mut night, r) = Night::on_the_pits();
     let names = vec!["Flat".to_owned(), String::new(), String::new()];

@@ -1,0 +1,110 @@
+//! An address, and the page it names. Start at [`Page`].
+
+use slowbend_core::{
+    ids::{CookId, PieceId},
+    screens::Place,
+};
+
+/// One page, as its address names it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Page {
+    /// The first one.
+    Start,
+    /// The propped phone.
+    Now(CookId),
+    /// What happened.
+    Timeline(CookId),
+    /// What can be written down.
+    Write(CookId),
+    /// One meat.
+    Meat(PieceId),
+    /// Trying one meat.
+    Check(PieceId),
+    /// Pits, thermometers, habits and the viewer's choices.
+    Settings,
+}
+
+impl Page {
+    /// The page at `path`, if there is one.
+    pub fn at(path: &str) -> Option<Self> {
+        let mut parts = path.strip_prefix('/')?.split('/');
+        let page = match (parts.next()?, parts.next(), parts.next()) {
+            ("", None, None) => Self::Start,
+            ("settings", None, None) => Self::Settings,
+            ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
+            ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
+            ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
+            ("meat", Some(id), None) => Self::Meat(id.parse().ok()?),
+            ("meat", Some(id), Some("check")) => Self::Check(id.parse().ok()?),
+            _ => return None,
+        };
+        parts.next().is_none().then_some(page)
+    }
+
+    /// Its address.
+    pub fn path(self) -> String {
+        match self {
+            Self::Start => "/".into(),
+            Self::Settings => "/settings".into(),
+            Self::Now(cook) => format!("/cook/{cook}"),
+            Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
+            Self::Write(cook) => format!("/cook/{cook}/write"),
+            Self::Meat(piece) => format!("/meat/{piece}"),
+            Self::Check(piece) => format!("/meat/{piece}/check"),
+        }
+    }
+
+    /// The cook whose alarms the page shows anyway.
+    pub const fn cook(self) -> Option<CookId> {
+        match self {
+            Self::Now(cook) => Some(cook),
+            _ => None,
+        }
+    }
+}
+
+impl From<Place> for Page {
+    fn from(place: Place) -> Self {
+        match place {
+            Place::Start => Self::Start,
+            Place::Now { cook } => Self::Now(cook),
+            Place::Piece { piece } => Self::Meat(piece),
+            Place::Check { piece } => Self::Check(piece),
+            Place::Timeline { cook } => Self::Timeline(cook),
+            Place::Settings => Self::Settings,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_page_is_found_at_its_own_address() {
+        let id: uuid::Uuid = "01936f1e-0000-7000-8000-000000000001".parse().unwrap();
+        let (cook, piece) = (CookId(id), PieceId(id));
+        for page in [
+            Page::Start,
+            Page::Settings,
+            Page::Now(cook),
+            Page::Timeline(cook),
+            Page::Write(cook),
+            Page::Meat(piece),
+            Page::Check(piece),
+        ] {
+            assert_eq!(Page::at(&page.path()), Some(page));
+        }
+        for path in [
+            "",
+            "cook",
+            "/cook",
+            "/cook/x",
+            "/settings/x",
+            "/meat/1/check/2",
+            "//evil.example",
+        ] {
+            assert_eq!(Page::at(path), None, "{path}");
+        }
+    }
+}

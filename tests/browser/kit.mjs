@@ -1,0 +1,92 @@
+// What the checks stand on: the home post on a free port with an empty folder, a Chromium with an empty profile, and a
+// count. Start at `begin`.
+import { spawn } from "node:child_process";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createRequire } from "node:module";
+
+// The driver lies where tests/run installed it, by the lock file beside this one.
+const { chromium } = createRequire(new URL("../.tools/browser/", import.meta.url))("playwright-core");
+
+// Nothing leaves this machine, and nothing of an earlier run is there.
+const FLAGS = [
+  "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+  "--disable-component-update", "--disable-sync", "--autoplay-policy=no-user-gesture-required",
+];
+// No single wait is longer, milliseconds.
+const PATIENCE = 10_000;
+
+const folder = await mkdtemp(join(tmpdir(), "slowbend-browser-"));
+const faults = [];
+let passed = 0;
+let failed = 0;
+
+/** Starts the program and gives its address. */
+async function serve(program) {
+  const server = spawn(program, ["--data", join(folder, "data"), "--port", "0"], {
+    env: { ...process.env, XDG_STATE_HOME: join(folder, "state"), TZ: "America/Chicago" },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  const line = await new Promise((told, gone) => {
+    server.stdout.once("data", (text) => told(String(text)));
+    server.once("exit", (code) => gone(new Error(`${program} ended with ${code}`)));
+  });
+  return { server, address: line.match(/http:\/\/127\.0\.0\.1:\d+/)[0] };
+}
+
+/** Everything that the checks need, and how to let it go. */
+export async function begin(program, browser) {
+  const { server, address } = await serve(program);
+  // The driver gives each launch a new, empty profile, and removes it.
+  const chrome = await chromium.launch({ executablePath: browser, args: FLAGS });
+  const end = async () => {
+    await chrome.close();
+    server.kill("SIGINT");
+    await new Promise((gone) => server.once("exit", gone));
+    await rm(folder, { recursive: true, force: true });
+  };
+  return { address, end, open: (options) => open(chrome, address, options) };
+}
+
+/** A page of its own, whose console and policy are listened to. */
+async function open(chrome, address, { script = true, width = 390, height = 844, locale = "en-US", zoom = 1 } = {}) {
+  const context = await chrome.newContext({
+    javaScriptEnabled: script, locale, timezoneId: "America/Chicago", baseURL: address,
+    viewport: { width: Math.round(width / zoom), height: Math.round(height / zoom) }, deviceScaleFactor: zoom,
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(PATIENCE);
+  page.on("console", (message) => message.type() === "error" && faults.push(`console: ${message.text()}`));
+  page.on("pageerror", (error) => faults.push(`script: ${error.message}`));
+  if (script) {
+    await page.addInitScript(() => document.addEventListener("securitypolicyviolation", (event) => console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`)));
+  }
+  return page;
+}
+
+/** One check: its name says what holds. */
+export async function check(name, body) {
+  const before = faults.length;
+  try {
+    await body();
+    const new_ones = faults.splice(before);
+    if (new_ones.length) throw new Error(new_ones.join("; "));
+    passed += 1;
+    console.log(`ok: ${name}`);
+  } catch (error) {
+    failed += 1;
+    console.log(`FAILED: ${name}\n  ${error.message}`);
+  }
+}
+
+/** Holds, or says what does not. */
+export function hold(is, what) {
+  if (!is) throw new Error(what);
+}
+
+/** The last line, counted by tests/run, and the exit code. */
+export function told() {
+  console.log(`test result: ${failed ? "FAILED" : "ok"}. ${passed} passed; ${failed} failed; 0 ignored`);
+  return failed ? 1 : 0;
+}

@@ -1,0 +1,21 @@
+// Drives a real browser through the pages: node run.mjs PROGRAM BROWSER. Start at the list below; each part has a file.
+import { begin, told } from "./kit.mjs";
+import { byHand } from "./by_hand.mjs";
+import { demo } from "./demo.mjs";
+import { live } from "./live.mjs";
+import { shape } from "./shape.mjs";
+
+const [program, browser] = process.argv.slice(2);
+// All of it takes seconds; a run that hangs ends here, milliseconds.
+const bound = setTimeout(() => {
+  console.log("FAILED: the checks did not end within 90 s");
+  process.exit(1);
+}, 90_000);
+const house = await begin(program, browser);
+const places = await byHand(house);
+await live(house, places);
+await shape(house, places);
+await demo(house);
+await house.end();
+clearTimeout(bound);
+process.exit(told());
