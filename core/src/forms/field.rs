@@ -8,8 +8,8 @@ use crate::{
     log::{Band, Bath, Field, Stamp, Subject},
     units::Mk,
     words::{
-        Viewer, Words, key,
-        typed::{MEAT_GRAMS, name, weight},
+        Measure, Viewer, Words, key,
+        typed::{MEAT_GRAMS, measure, name, weight},
     },
 };
 use serde::{Deserialize, Serialize};
@@ -56,8 +56,8 @@ pub struct BandTyped {
 pub struct BathTyped {
     /// Which thermometer.
     pub thermometer: ThermometerId,
-    /// The altitude in meters above the sea, if it was boiling water; none = ice.
-    pub boiling_at_m: Option<i64>,
+    /// How high above the sea it boiled, if it was boiling water (blanks = at the sea); none = ice.
+    pub boiling_at: Option<String>,
     /// What it showed.
     pub read: String,
 }
@@ -82,7 +82,7 @@ fn read(say: &Words<'_>, field: &str, text: &str) -> Result<Field, Refused> {
     Ok(match field {
         "name" => Field::Name(name(say, text)?),
         "pit_kind" => Field::PitKind(serde_json::from_value(text.into()).map_err(|_| choose())?),
-        "grate_cm2" => Field::GrateCm2(maybe()?),
+        "grate_cm2" => Field::GrateCm2(measured(say, Measure::Grate, text)?),
         "alone_minutes" => Field::AloneMinutes(maybe()?),
         "weight_g" => {
             let grams = |text| weight(say, text, &MEAT_GRAMS);
@@ -91,7 +91,10 @@ fn read(say: &Words<'_>, field: &str, text: &str) -> Result<Field, Refused> {
         "people" => Field::People(maybe()?),
         "mop_minutes" => Field::MopMinutes(number()?),
         "spritz_minutes" => Field::SpritzMinutes(number()?),
-        "altitude_m" => Field::AltitudeM(number()?),
+        "altitude_m" => {
+            let height = measured(say, Measure::Altitude, text)?;
+            Field::AltitudeM(height.ok_or_else(|| refused(say, key("form-unread")))?)
+        }
         _ => return Err(choose()),
     })
 }
@@ -120,10 +123,22 @@ pub fn band(viewer: &Viewer, typed: &BandTyped) -> Result<Act, Refused> {
 /// # Errors
 /// Where the temperature cannot be read.
 pub fn bath(viewer: &Viewer, typed: &BathTyped) -> Result<Act, Refused> {
-    let boiling = |altitude_m| Bath::Boiling { altitude_m };
+    let say = Words::of(viewer);
+    let against = match &typed.boiling_at {
+        None => Bath::Ice,
+        Some(height) => Bath::Boiling {
+            altitude_m: measured(&say, Measure::Altitude, height)?.unwrap_or(0),
+        },
+    };
     Ok(Act::CheckThermometer {
         thermometer: typed.thermometer,
-        against: typed.boiling_at_m.map_or(Bath::Ice, boiling),
-        read: heat(&Words::of(viewer), &typed.read, &BATH)?,
+        against,
+        read: heat(&say, &typed.read, &BATH)?,
     })
+}
+
+/// An area or a height in the viewer's units; none where nothing was typed.
+fn measured(say: &Words<'_>, of: Measure, text: &str) -> Result<Option<i64>, Refused> {
+    let read = |text| measure(say, of, text);
+    Ok(given(text).map(read).transpose()?)
 }

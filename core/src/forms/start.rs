@@ -20,7 +20,7 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct StartTyped {
-    /// What it is called.
+    /// What it is called; blanks = as its first meat.
     pub name: String,
     /// When it is on the table: a time of day such as "2 pm" or "tomorrow 14:00", the next one meant; blanks = not said.
     pub serve: String,
@@ -50,12 +50,19 @@ pub fn start(viewer: &Viewer, typed: &StartTyped, moment: &Moment) -> Result<Act
     let say = Words::of(viewer);
     let meats = typed.meats.iter().map(|typed| meat(&say, typed));
     Ok(Act::StartCook {
-        name: name(&say, &typed.name)?,
+        name: name(&say, &occasion(&say, typed))?,
         serve: serve(&say, &typed.serve, moment)?,
         people: whole(&say, &typed.people)?,
         meats: meats.collect::<Result<_, _>>()?,
         demo: false,
     })
+}
+
+/// What it is called; one without a name is called as its first meat.
+fn occasion(say: &Words<'_>, typed: &StartTyped) -> String {
+    let first = typed.meats.first().map(|meat| say.text(meat.cut.key()));
+    let said = given(&typed.name).map(str::to_owned);
+    said.or(first).unwrap_or_default()
 }
 
 fn serve(say: &Words<'_>, text: &str, moment: &Moment) -> Result<Option<Serve>, Refused> {

@@ -104,7 +104,16 @@ fn a_cook_is_served_at_the_next_such_hour() {
         name: " ".into(),
         ..typed
     };
-    assert!(start(&viewer(Locale::EnUs), &nameless, &moment).is_err());
+    let act = start(&viewer(Locale::EsUs), &nameless, &moment);
+    assert!(
+        matches!(act, Ok(Act::StartCook { name, .. }) if name == "Costillas de cerdo"),
+        "named by its first meat"
+    );
+    let empty = StartTyped {
+        meats: vec![],
+        ..nameless
+    };
+    assert!(start(&viewer(Locale::EnUs), &empty, &moment).is_err());
 }
 
 #[test]
@@ -123,6 +132,8 @@ fn a_field_is_read_by_its_name() {
     };
     assert_eq!(set("mop_minutes", "45"), Ok(Field::MopMinutes(45)));
     assert_eq!(set("alone_minutes", ""), Ok(Field::AloneMinutes(None)));
+    assert_eq!(set("altitude_m", "5280 ft"), Ok(Field::AltitudeM(1609)));
+    assert_eq!(set("grate_cm2", "400"), Ok(Field::GrateCm2(Some(2581))));
     assert_eq!(set("name", " Drum "), Ok(Field::Name("Drum".into())));
     for (field, value) in [("mop_minutes", ""), ("altitude_m", "high"), ("demo", "1")] {
         assert!(set(field, value).is_err(), "{field}");
@@ -152,7 +163,7 @@ fn a_band_and_a_bath_are_read_in_the_viewers_scale() {
     );
     let typed = BathTyped {
         thermometer: crate::ids::ThermometerId(Uuid::nil()),
-        boiling_at_m: None,
+        boiling_at: None,
         read: "33".into(),
     };
     assert!(matches!(

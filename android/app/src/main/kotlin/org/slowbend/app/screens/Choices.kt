@@ -106,15 +106,14 @@ private fun Thermometer(thermometer: Editable, labels: SettingsLabels, shell: Sh
     Fields(thermometer, thermometer.fields, labels, shell)
     val id = (thermometer.of as? Subject.Thermometer)?.v1 ?: return
     var read by rememberSaveable(id) { mutableStateOf("") }
-    var altitude by rememberSaveable(id) { mutableStateOf<Long?>(null) }
+    var height by rememberSaveable(id) { mutableStateOf<String?>(null) }
     Text(labels.check, style = type.titleMedium)
-    Choice("", listOf(Option<Long?>(null, labels.ice), Option<Long?>(0L, labels.boiling)), altitude?.let { 0L }) { altitude = it }
-    altitude?.let { meters ->
-        Field(labels.altitude, meters.toString(), "altitude", number = true) { altitude = it.toLongOrNull() ?: 0L }
-    }
+    val baths = listOf(Option(false, labels.ice), Option(true, labels.boiling))
+    Choice("", baths, height != null) { boiling -> height = if (boiling) "" else null }
+    height?.let { typed -> Field(labels.altitude, typed, "${thermometer.name}/height", number = true) { height = it } }
     Field(labels.read, read, "${thermometer.name}/read", number = true) { read = it }
     Tap(labels.save) {
-        val typed = BathTyped(id, altitude, read)
+        val typed = BathTyped(id, height, read)
         shell.recordTyped({ core, viewer, _ -> core.readBath(viewer, typed) }) { read = "" }
     }
 }

@@ -13,6 +13,10 @@ import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.saveable.rememberSaveable
+import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.LiveRegionMode
@@ -124,7 +128,9 @@ private fun Meats(screen: Pitside, shell: Shell) {
     Column(Modifier.testTag("meats")) {
         screen.meats.forEach { LineRow(it, shell, style, style, least, detailed = false) }
     }
-    screen.rest?.let { Text(it, Modifier.testTag("rest"), style = style) }
+    var open by rememberSaveable(screen.cook) { mutableStateOf(false) }
+    screen.rest?.let { rest -> Tap(rest, Modifier.fillMaxWidth().testTag("rest"), least = least, style = style) { open = !open } }
+    if (open) screen.others.forEach { LineRow(it, shell, least = least) }
 }
 
 @Composable
