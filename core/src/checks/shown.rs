@@ -138,9 +138,17 @@ impl Judge<'_> {
             .collect();
         let latest = latest_by_spot(&within);
         self.enough(&latest).then_some(())?;
-        let coldest = latest.values().map(|r| r.mk).min()?;
         let end = latest.values().map(|r| r.at).max()?;
-        Some(Pass { coldest, end })
+        // What is read colder soon after the pass weighs as if it were of it: it was not all that hot at once.
+        let soon_after = hot
+            .iter()
+            .filter(|r| r.at > end && r.at <= end + PASS_MS)
+            .copied();
+        let coldest = latest.values().copied().chain(soon_after).map(|r| r.mk);
+        Some(Pass {
+            coldest: coldest.min()?,
+            end,
+        })
     }
 
     fn enough(&self, latest: &BTreeMap<Spot, &Reading>) -> bool {

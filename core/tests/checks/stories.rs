@@ -196,3 +196,15 @@ fn of_two_results_at_one_instant_the_less_done_counts_and_else_the_later() {
         DoneState::NotYet
     );
 }
+
+/// 155 °F, ten minutes later 158 °F, and 155 °F again a minute after: the last word is not hot enough to skip the rest.
+#[test]
+fn a_colder_reading_right_after_a_hot_one_asks_for_the_rest_again() {
+    let read = |degrees, minutes_ago| by_hand(Spot::BetweenBones, f(degrees), RIGHT, minutes_ago);
+    let judged = |checks| of(Cut::SpareRibs, checks).safety.state;
+    assert_eq!(judged(vec![read(158, 1)]), SafeState::Safe);
+    let cooler = vec![read(158, 1), read(155, 0)];
+    assert_eq!(judged(cooler), SafeState::NotSafe);
+    let risen = vec![read(155, 11), read(158, 1), read(155, 0)];
+    assert_eq!(judged(risen), SafeState::NotSafe);
+}

@@ -168,3 +168,17 @@ async fn its_meats_are_named_in_spanish_for_whoever_reads_spanish() {
         assert!(page.contains(named), "{named}: {page}");
     }
 }
+
+#[tokio::test]
+async fn what_is_due_is_marked_so() {
+    let (_folder, home) = home();
+    let now = start(&home).await;
+    let headline = async || {
+        let page = get(&home, &now).await.body;
+        let from = page.find("<section class=\"headline\"").unwrap();
+        page[from..].split('>').next().unwrap().to_owned()
+    };
+    home.set_clock(NOW + 10 * MINUTE);
+    let due = headline().await;
+    assert!(due.contains("data-due"), "{due}");
+}
