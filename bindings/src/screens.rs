@@ -5,7 +5,7 @@ use slowbend_core::{
     error::Trouble,
     ids::{CookId, PieceId},
     moment::Moment,
-    screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
+    screens::{CheckScreen, NightScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
     words::Viewer,
 };
 
@@ -60,6 +60,11 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<Timeline, Trouble> {
         self.door().timeline(viewer, cook, before, moment)
+    }
+
+    /// Before you sleep: what the core knows of the night ahead.
+    pub fn night(&self, viewer: &Viewer, moment: &Moment) -> Result<NightScreen, Trouble> {
+        self.door().night(viewer, moment)
     }
 
     /// Pits, thermometers and habits.

@@ -161,6 +161,22 @@ impl Slowbend {
         self.door().alarms(viewer, moment, limit)
     }
 
+    /// Of these names, those whose ring still stands.
+    pub fn standing(&self, ids: Vec<AlarmId>, moment: &Moment) -> Result<Vec<AlarmId>, Trouble> {
+        self.door().standing(&ids, moment)
+    }
+
+    /// Records the act of an alarm's answer, once for each `token`.
+    pub fn answer(
+        &self,
+        token: &str,
+        viewer: &Viewer,
+        act: &str,
+        moment: &Moment,
+    ) -> Result<Outcome, Trouble> {
+        self.door().answer(token, viewer, act, moment)
+    }
+
     /// Remembers that these rang on this device.
     pub fn rang(&self, ids: Vec<AlarmId>, moment: &Moment) -> Result<(), Trouble> {
         self.door().rang(&ids, moment)

@@ -1,6 +1,6 @@
 //! What is to be done, and when: the shape of it, and all of it together.
 
-use super::{Urgency, meats, openings, pits, sleep};
+use super::{AlarmId, Urgency, meats, openings, pits, sleep};
 use crate::{
     cook::Known,
     ids::{CookId, PitId},
@@ -46,6 +46,11 @@ impl Due {
             missed: 0,
             latest: None,
         }
+    }
+
+    /// The name of its first ring.
+    pub(super) fn name(&self) -> AlarmId {
+        AlarmId::of(self.cook, self.job, self.ordinal, 0)
     }
 }
 

@@ -9,6 +9,7 @@
 //!
 //! No alarm is computed from a live forecast.
 
+mod answer;
 mod due;
 mod id;
 mod list;
@@ -17,14 +18,17 @@ mod openings;
 mod pits;
 mod said;
 mod sleep;
+mod standing;
 #[cfg(test)]
 mod tests;
 mod urgency;
 
+pub use answer::Answer;
 pub use due::{Due, due, due_in};
 pub use id::AlarmId;
 pub use list::{CALLS_APART_MS, NAGS_MIN, Ring, Rings, Rung, SECOND_EAR_MS, rings};
 pub use meats::pull_point;
 pub use pits::{MUTED_MS, ROUND_MAX, ROUND_MIN, SILENT_MS, band_of};
 pub use said::{Alarm, AlarmList, said};
+pub use standing::standing;
 pub use urgency::Urgency;

@@ -1,12 +1,13 @@
 //! The list of rings in words, for a screen, a notification and a speaker.
 
-use super::{AlarmId, Due, Ring, Rings, Urgency, band_of};
+use super::{AlarmId, Answer, Due, Ring, Rings, Urgency, band_of};
 use crate::{
     cadence::Cadence,
     cook::Known,
     ids::{CookId, PieceId, PitId},
     log::{Job, Subject, Where},
     moment::{MINUTE, Moment},
+    screens::ring_answers,
     units::Mk,
     words::{Arg, Viewer, Words},
 };
@@ -18,6 +19,8 @@ use serde::{Deserialize, Serialize};
 pub struct Alarm {
     /// Its name, whatever its time.
     pub id: AlarmId,
+    /// The name of the first ring for the same thing: one for all that ring again.
+    pub thing: AlarmId,
     /// Of which cook; none for "open Slowbend".
     pub cook: Option<CookId>,
     /// When, milliseconds since 1970; what is late has its time in the past or now.
@@ -38,6 +41,8 @@ pub struct Alarm {
     pub silent: bool,
     /// How often it rang before for the same thing.
     pub nag: i64,
+    /// How it can be answered where it rings: one that is meant, or two; later last.
+    pub answers: Vec<Answer>,
 }
 
 /// The list that a shell makes the platform's list equal to.
@@ -54,7 +59,9 @@ pub struct AlarmList {
 pub fn said(known: &Known<'_>, viewer: &Viewer, rings: &Rings, moment: &Moment) -> AlarmList {
     let saying = Saying {
         known,
+        viewer,
         say: Words::of(viewer),
+        moment,
         now: moment.utc_ms,
     };
     let alarms = rings.rings.iter().map(|ring| saying.alarm(ring)).collect();
@@ -66,7 +73,9 @@ pub fn said(known: &Known<'_>, viewer: &Viewer, rings: &Rings, moment: &Moment) 
 
 struct Saying<'a> {
     known: &'a Known<'a>,
+    viewer: &'a Viewer,
     say: Words<'a>,
+    moment: &'a Moment,
     now: i64,
 }
 
@@ -88,6 +97,8 @@ impl Saying<'_> {
             + ".";
         Alarm {
             id: ring.id,
+            thing: ring.jobs.first().map_or(ring.id, Due::name),
+            answers: ring_answers(self.known, self.viewer, &ring.jobs, self.moment),
             cook: ring.cook,
             at: ring.at,
             urgency: ring.urgency,

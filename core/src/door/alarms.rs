@@ -2,10 +2,11 @@
 
 use super::{Slowbend, clock::MOVED_MS};
 use crate::{
-    alarms::{AlarmId, AlarmList, Rings, Rung, Urgency, rings, said},
-    error::Trouble,
+    acts::{Act, Outcome},
+    alarms::{AlarmId, AlarmList, Rings, Rung, Urgency, rings, said, standing},
+    error::{Refused, Trouble},
     moment::{HOUR, Moment},
-    words::Viewer,
+    words::{Viewer, Words},
 };
 
 /// What rang longer ago than this is of no concern to any alarm: 14 days, as far ahead as a serving time may lie.
@@ -41,6 +42,34 @@ impl Slowbend {
             moment.utc_ms,
             limit.clamp(1, 60) as usize,
         ))
+    }
+
+    /// Of `ids`, those whose ring still stands: what a shell shows for the others is taken away.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn standing(&mut self, ids: &[AlarmId], moment: &Moment) -> Result<Vec<AlarmId>, Trouble> {
+        self.notice_clock(moment);
+        let rung = self.rung(moment);
+        let rung = self.heed(rung)?;
+        Ok(standing(&self.known(), &rung, moment.utc_ms, ids))
+    }
+
+    /// Records the act of an [`Answer`](crate::alarms::Answer), once for each `token`, at the moment it was given: a shell
+    /// may have had to keep it since.
+    ///
+    /// # Errors
+    /// As [`act`](Self::act); [`Trouble::Refused`] also where `act` is not an answer's text.
+    pub fn answer(
+        &mut self,
+        token: &str,
+        viewer: &Viewer,
+        act: &str,
+        moment: &Moment,
+    ) -> Result<Outcome, Trouble> {
+        let act: Act = serde_json::from_str(act)
+            .map_err(|_| Refused::new(Words::of(viewer).text("door-no-answer")))?;
+        self.act_once(token, viewer, &act, moment)
     }
 
     /// Records, durably, that these rang on this device. Names that are not known do no harm.

@@ -7,7 +7,8 @@ use crate::{
     ids::{CookId, PieceId},
     moment::Moment,
     screens::{
-        self, CheckScreen, PieceScreen, Pitside, Settings, StartInput, StartScreen, Timeline,
+        self, CheckScreen, NightScreen, PieceScreen, Pitside, Settings, StartInput, StartScreen,
+        Timeline,
     },
     store::Group,
     words::{Viewer, Words},
@@ -121,6 +122,16 @@ impl Slowbend {
             moment,
         )
         .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Before you sleep.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn night(&mut self, viewer: &Viewer, moment: &Moment) -> Result<NightScreen, Trouble> {
+        self.notice_clock(moment);
+        self.store()?;
+        Ok(screens::night(&self.seen_by(viewer), viewer, moment))
     }
 
     /// Pits, thermometers and habits.

@@ -171,6 +171,13 @@ records! {
         /** Warnings and merges to be told. */ notices: Vec<Notice>,
         /** Until when this is true. */ until: i64,
     }
+    /// Before you sleep: what the core knows of the night ahead.
+    NightScreen {
+        /** The pits, and whether their probes are heard. */ pits: Vec<Line>,
+        /** What is known to wake, soonest first. */ wakes: Vec<Line>,
+        /** How long each pit may be left. */ alone: Vec<Line>,
+        /** Until when this is true. */ until: i64,
+    }
     /// One meat.
     PieceScreen {
         /** Which one. */ piece: PieceId,

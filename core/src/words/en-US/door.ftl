@@ -9,3 +9,4 @@ store-damaged = The database is damaged. Start Slowbend again: it sets the file 
 store-other = The database could not be used. Nothing was recorded; try again.
 door-no-cook = That cook is not on this device. Go back to the start and choose one from the list.
 door-no-meat = That meat is not on this device, or its adding was taken back. Go back to the cook.
+door-no-answer = This answer cannot be read any more. Open the cook and do it there; nothing was recorded.

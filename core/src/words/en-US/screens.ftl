@@ -196,6 +196,7 @@ field-name = Name
 field-pit-kind = Kind
 field-grate = Grate
 field-alone = May be left alone for
+night-not-alone = Not left alone
 field-band = Held between
 field-band-low = Held from
 field-band-high = Held up to

@@ -9,3 +9,4 @@ store-damaged = La base de datos está dañada. Vuelve a abrir Slowbend: aparta 
 store-other = No se pudo usar la base de datos. No se guardó nada; inténtalo otra vez.
 door-no-cook = Esa cocción no está en este dispositivo. Vuelve al inicio y elige una de la lista.
 door-no-meat = Esa carne no está en este dispositivo o se deshizo su registro. Vuelve a la cocción.
+door-no-answer = Esta respuesta ya no se puede leer. Abre la cocción y hazlo ahí; no se guardó nada.

@@ -196,6 +196,7 @@ field-name = Nombre
 field-pit-kind = Tipo
 field-grate = Parrilla
 field-alone = Se puede dejar solo
+night-not-alone = No se deja sin vigilar
 field-band = Se mantiene entre
 field-band-low = Se mantiene desde
 field-band-high = Se mantiene hasta
