@@ -3,6 +3,7 @@
 mod cached;
 mod lines;
 mod probes;
+mod rings;
 
 use super::*;
 use crate::{

@@ -1,5 +1,6 @@
 package org.slowbend.app
 
+import android.content.Intent
 import android.os.Bundle
 import android.view.KeyEvent
 import android.view.WindowManager
@@ -11,6 +12,7 @@ import androidx.compose.runtime.SideEffect
 import androidx.lifecycle.createSavedStateHandle
 import androidx.lifecycle.viewmodel.initializer
 import androidx.lifecycle.viewmodel.viewModelFactory
+import org.slowbend.app.night.askToNotify
 import org.slowbend.app.screens.Root
 import org.slowbend.app.theme.SlowbendTheme
 
@@ -23,6 +25,10 @@ class MainActivity : ComponentActivity() {
     override fun onCreate(savedInstanceState: Bundle?) {
         super.onCreate(savedInstanceState)
         enableEdgeToEdge()
+        if (savedInstanceState == null) {
+            askToNotify()
+            follow(intent)
+        }
         setContent {
             SlowbendTheme {
                 val propped = model.shown is Shown.Now
@@ -36,6 +42,14 @@ class MainActivity : ComponentActivity() {
         super.onStart()
         model.refresh()
     }
+
+    override fun onNewIntent(intent: Intent) {
+        super.onNewIntent(intent)
+        follow(intent)
+    }
+
+    /** A notification that was tapped leads to its cook. */
+    private fun follow(intent: Intent) { intent.getStringExtra(PLACE)?.let { model.go(placeOf(it)) } }
 
     private fun keepOn(on: Boolean) = when {
         on -> window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
@@ -57,7 +71,10 @@ class MainActivity : ComponentActivity() {
     override fun onKeyUp(code: Int, event: KeyEvent) =
         model.shown is Shown.Now && code in VOLUME || super.onKeyUp(code, event)
 
-    private companion object {
-        val VOLUME = setOf(KeyEvent.KEYCODE_VOLUME_UP, KeyEvent.KEYCODE_VOLUME_DOWN)
+    companion object {
+        /** Where an intent leads, as [path] writes it. */
+        const val PLACE = "place"
+
+        private val VOLUME = setOf(KeyEvent.KEYCODE_VOLUME_UP, KeyEvent.KEYCODE_VOLUME_DOWN)
     }
 }

@@ -3,6 +3,7 @@ package org.slowbend.app
 import android.app.Application
 import android.os.Handler
 import android.os.Looper
+import org.slowbend.app.alarms.Alarms
 import org.slowbend.app.speech.Speaker
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
@@ -20,6 +21,16 @@ open class SlowbendApp : Application() {
     val viewing by lazy { Viewing(this) { clock.now().zone } }
     private val speaker by lazy { Speaker(this) }
     open val door by lazy { makeDoor() }
+
+    open val alarms by lazy { Alarms(this) }
+
+    override fun onCreate() {
+        super.onCreate()
+        start()
+    }
+
+    /** The process began: what must ring is laid, where the phone was unlocked already. */
+    open fun start() = alarms.start()
 
     protected fun makeDoor() = Door(::open, clock, viewing, background, main)
 

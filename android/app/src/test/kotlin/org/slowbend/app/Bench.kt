@@ -1,5 +1,6 @@
 package org.slowbend.app
 
+import org.slowbend.app.alarms.Alarms
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
 import slowbend.core.Act
@@ -51,15 +52,22 @@ class TestApp : SlowbendApp() {
 
     private var made: Door? = null
     override val door get() = made ?: makeDoor().also { made = it }
+    private var laying: Alarms? = null
+    override val alarms get() = laying ?: Alarms(this).also { laying = it }
+
+    /** Tests of what rings begin it themselves, by [born]. */
+    override fun start() = Unit
+    fun born() = alarms.start()
     private var core: Slowbend? = null
 
     /** What opening the database answers instead, while set. */
     var trouble: Trouble? = null
 
-    /** The process ends and starts again: whatever was not on disk is gone. */
-    fun die() {
+    /** The process ends and starts again: whatever was not on disk is gone. The next one calls [step] before each step. */
+    fun die(step: () -> Unit = {}) {
         core?.close()
         made = null
+        laying = Alarms(this, step)
     }
 
     override fun open(moment: Moment): SlowbendInterface {

@@ -7,6 +7,7 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import org.slowbend.app.Shell
+import org.slowbend.app.night.ToNight
 import org.slowbend.app.parts.Choice
 import org.slowbend.app.parts.Field
 import org.slowbend.app.parts.Heading
@@ -30,6 +31,7 @@ import slowbend.core.Subject
 fun Choices(screen: Settings, shell: Shell) = Page(screen.title, shell) {
     val labels = screen.labels
     Notices(screen.notices, shell)
+    ToNight()
     Heading(labels.viewer)
     screen.viewer.forEach { choice ->
         val options = choice.options.map { Option(it.value, it.label) }

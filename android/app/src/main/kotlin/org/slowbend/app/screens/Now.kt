@@ -26,6 +26,7 @@ import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
 import org.slowbend.app.later
+import org.slowbend.app.night.ToNight
 import org.slowbend.app.parts.Buttons
 import org.slowbend.app.parts.Cautions
 import org.slowbend.app.parts.Fitted
@@ -143,4 +144,5 @@ private fun Rest(screen: Pitside, shell: Shell) {
     if (screen.more.isNotEmpty()) Heading(shell.frame?.atHand)
     Buttons(screen.more, shell, least)
     Links(screen.links, shell, least)
+    ToNight(least)
 }
