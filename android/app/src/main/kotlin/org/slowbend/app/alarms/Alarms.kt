@@ -2,7 +2,6 @@ package org.slowbend.app.alarms
 
 import android.content.Context
 import androidx.core.os.UserManagerCompat
-import java.util.UUID
 import org.slowbend.app.Changed
 import org.slowbend.app.R
 import org.slowbend.app.SlowbendApp
@@ -13,6 +12,7 @@ import slowbend.core.Moment
 import slowbend.core.Trouble
 import slowbend.core.Urgency
 import slowbend.core.Viewer
+import java.util.UUID
 
 /**
  * Makes the platform's list equal to the core's, rings, and takes answers.

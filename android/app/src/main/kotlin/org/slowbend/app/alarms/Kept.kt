@@ -2,13 +2,13 @@ package org.slowbend.app.alarms
 
 import android.content.Context
 import android.util.AtomicFile
-import java.io.File
-import java.io.FileNotFoundException
 import org.json.JSONArray
 import org.json.JSONException
 import org.json.JSONObject
 import slowbend.core.AlarmId
 import slowbend.core.Moment
+import java.io.File
+import java.io.FileNotFoundException
 
 /**
  * The platform's list as this phone knows it, and what waits to be told to the core. Each change is a pure function of it.

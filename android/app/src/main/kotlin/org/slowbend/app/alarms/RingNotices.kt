@@ -9,13 +9,13 @@ import android.os.Build
 import android.text.format.DateFormat
 import androidx.core.app.NotificationCompat
 import androidx.core.os.bundleOf
-import java.util.Date
 import org.slowbend.app.MainActivity
 import org.slowbend.app.R
 import org.slowbend.app.night.Fixes
 import org.slowbend.app.path
 import slowbend.core.AlarmId
 import slowbend.core.Place
+import java.util.Date
 
 /** What is shown, and heard, of rings. A ring is tagged with the name of its thing, so that ringing again replaces it. */
 class RingNotices(private val context: Context, private val step: () -> Unit) {

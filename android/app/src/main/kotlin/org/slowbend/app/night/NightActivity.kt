@@ -50,7 +50,8 @@ class NightActivity : ComponentActivity() {
     private fun look() {
         phone = PhoneCheck(this).lines()
         app.door.ask({ core, viewer, moment -> core.night(viewer, moment) }) { answer ->
-            answer.onSuccess { night = it; trouble = null }.onFailure { trouble = it.reason }
+            answer.onSuccess { night = it }
+            trouble = answer.exceptionOrNull()?.reason
         }
     }
 

@@ -31,7 +31,6 @@ import slowbend.core.Subject
 fun Choices(screen: Settings, shell: Shell) = Page(screen.title, shell) {
     val labels = screen.labels
     Notices(screen.notices, shell)
-    ToNight()
     Heading(labels.viewer)
     screen.viewer.forEach { choice ->
         val options = choice.options.map { Option(it.value, it.label) }
@@ -48,6 +47,7 @@ fun Choices(screen: Settings, shell: Shell) = Page(screen.title, shell) {
     Heading(labels.habits)
     screen.habits.forEach { Fields(it, it.fields, labels, shell) }
     screen.about.forEach { Text(it, style = type.bodyMedium) }
+    ToNight()
 }
 
 @Composable

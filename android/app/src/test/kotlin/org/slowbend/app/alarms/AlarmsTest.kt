@@ -12,6 +12,7 @@ import org.junit.Before
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.annotation.Config
+import org.robolectric.shadows.ShadowLooper
 import org.slowbend.app.Changed
 import org.slowbend.app.MINUTE
 import org.slowbend.app.PHONE
@@ -124,7 +125,7 @@ class AlarmsTest {
         app.underWay()
         val intent = Intent(AlarmReceiver.RING, Bell.named("0".repeat(32)), app, AlarmReceiver::class.java)
         app.sendBroadcast(intent)
-        org.robolectric.shadows.ShadowLooper.idleMainLooper()
+        ShadowLooper.idleMainLooper()
         assertEquals(emptySet<String>(), platform.rings().keys)
     }
 

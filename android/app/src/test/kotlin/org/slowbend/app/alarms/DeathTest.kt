@@ -1,5 +1,6 @@
 package org.slowbend.app.alarms
 
+import android.app.NotificationManager
 import androidx.test.core.app.ApplicationProvider
 import androidx.test.ext.junit.runners.AndroidJUnit4
 import org.junit.Assert.assertEquals
@@ -30,7 +31,7 @@ class DeathTest {
         app.die()
         app.filesDir.deleteRecursively()
         app.createDeviceProtectedStorageContext().filesDir.deleteRecursively()
-        platform.rings().keys.forEach { app.getSystemService(android.app.NotificationManager::class.java).cancel(it, 1) }
+        platform.rings().keys.forEach { app.getSystemService(NotificationManager::class.java).cancel(it, 1) }
         platform.forget()
         app.clock.utcMs = MORNING
         app.born()

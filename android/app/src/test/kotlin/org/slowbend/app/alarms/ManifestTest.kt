@@ -1,11 +1,11 @@
 package org.slowbend.app.alarms
 
-import java.io.File
-import javax.xml.parsers.DocumentBuilderFactory
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.w3c.dom.Element
+import java.io.File
+import javax.xml.parsers.DocumentBuilderFactory
 
 /** What the merged manifest asks of the platform and promises it: nothing enforces it in these tests but this. */
 class ManifestTest {
