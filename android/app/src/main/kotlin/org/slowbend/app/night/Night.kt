@@ -73,7 +73,9 @@ private fun Pits(pits: List<Line>, onPit: () -> Unit) {
 private fun Lines(title: Int, lines: List<Line>, none: Int) {
     Heading(stringResource(title))
     if (lines.isEmpty()) Text(stringResource(none), style = type.bodyLarge)
-    lines.forEach { Standing(it.name, listOf(it.detail, it.state).filter { part -> part.isNotEmpty() }.joinToString(" · "), isWell = true) }
+    lines.forEach { line ->
+        Standing(line.name, listOf(line.detail, line.state).filter { it.isNotEmpty() }.joinToString(" · "), isWell = true)
+    }
 }
 
 /** One line; the mark and the words say what the color says. */

@@ -38,7 +38,12 @@ class AlarmsTest {
     @Test
     fun `after each act of a cook the platform's list is the core's`() {
         var acts = 0
-        app.door.listen(Changed { _, _, _ -> acts += 1; platform.assertEqual("after act $acts") })
+        app.door.listen(
+            Changed { _, _, _ ->
+                acts += 1
+                platform.assertEqual("after act $acts")
+            },
+        )
         val lunch = app.underWay()
         app.done(Act.Feed(lunch.cook, lunch.drum, "", null))
         app.done(Act.Sleep(app.clock.utcMs + 90 * MINUTE))

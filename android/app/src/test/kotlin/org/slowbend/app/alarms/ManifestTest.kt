@@ -39,7 +39,8 @@ class ManifestTest {
 
     @Test
     fun `exact alarms are asked for in the way of each version of the platform`() {
-        val asked = root.all("uses-permission").associate { it.says("name").removePrefix("android.permission.") to it.says("maxSdkVersion") }
+        val asked = root.all("uses-permission")
+            .associate { it.says("name").removePrefix("android.permission.") to it.says("maxSdkVersion") }
         assertEquals("32", asked["SCHEDULE_EXACT_ALARM"])
         assertEquals("", asked["USE_EXACT_ALARM"])
         val others = setOf("POST_NOTIFICATIONS", "USE_FULL_SCREEN_INTENT", "RECEIVE_BOOT_COMPLETED", "VIBRATE")

@@ -14,7 +14,8 @@ import slowbend.core.Urgency
 enum class Channel(@get:StringRes val title: Int, @get:StringRes val about: Int, val importance: Int) {
     WAKE(R.string.channel_wake, R.string.channel_wake_about, NotificationManager.IMPORTANCE_HIGH),
     CALL(R.string.channel_call, R.string.channel_call_about, NotificationManager.IMPORTANCE_HIGH),
-    QUIET(R.string.channel_quiet, R.string.channel_quiet_about, NotificationManager.IMPORTANCE_LOW);
+    QUIET(R.string.channel_quiet, R.string.channel_quiet_about, NotificationManager.IMPORTANCE_LOW),
+    ;
 
     val id = name.lowercase()
 
