@@ -49,7 +49,9 @@ class MainActivity : ComponentActivity() {
     }
 
     /** A notification that was tapped leads to its cook. */
-    private fun follow(intent: Intent) { intent.getStringExtra(PLACE)?.let { model.go(placeOf(it)) } }
+    private fun follow(intent: Intent) {
+        intent.getStringExtra(PLACE)?.let { model.go(placeOf(it)) }
+    }
 
     private fun keepOn(on: Boolean) = when {
         on -> window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)

@@ -19,7 +19,12 @@ class ManifestTest {
     fun `it asks for what it uses and no more`() {
         val asked = all("uses-permission").map { it.named() }.filter { it.startsWith("android.") }
         val rings = listOf(
-            "POST_NOTIFICATIONS", "RECEIVE_BOOT_COMPLETED", "SCHEDULE_EXACT_ALARM", "USE_EXACT_ALARM", "USE_FULL_SCREEN_INTENT", "VIBRATE",
+            "POST_NOTIFICATIONS",
+            "RECEIVE_BOOT_COMPLETED",
+            "SCHEDULE_EXACT_ALARM",
+            "USE_EXACT_ALARM",
+            "USE_FULL_SCREEN_INTENT",
+            "VIBRATE",
         )
         assertEquals(rings.map { "android.permission.$it" }, asked.sorted())
     }
