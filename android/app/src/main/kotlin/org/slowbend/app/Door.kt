@@ -1,11 +1,11 @@
 package org.slowbend.app
 
+import android.util.Log
 import slowbend.SlowbendInterface
 import slowbend.core.Act
 import slowbend.core.Moment
 import slowbend.core.Outcome
 import slowbend.core.Viewer
-import android.util.Log
 import java.util.concurrent.CopyOnWriteArraySet
 import java.util.concurrent.Executor
 
