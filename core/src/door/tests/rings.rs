@@ -65,7 +65,11 @@ fn a_ring_stands_from_its_time_until_it_is_answered_or_put_off() {
     door.answer("later", &viewer, &ring.answers[1].act, &now(rings + 1))
         .unwrap();
     assert_eq!(stands(&mut door, rings + 2), []);
-    assert_eq!(stands(&mut door, rings + 11), [], "it comes back by another name");
+    assert_eq!(
+        stands(&mut door, rings + 11),
+        [],
+        "it comes back by another name"
+    );
 }
 
 #[test]
