@@ -156,6 +156,48 @@ fn sentences(locale: Locale) -> impl Iterator<Item = &'static str> {
     })
 }
 
+/// Words that screens have others for: a screen says check, meat, opening, pit book, wall screen and home post. In
+/// Spanish those stand that a translator would reach for.
+const NOT_ON_SCREENS: [(Locale, &[&str]); 2] = [
+    (
+        Locale::EnUs,
+        &[
+            "look", "looks", "piece", "pieces", "ledger", "board", "hub", "verdict", "pitside",
+        ],
+    ),
+    (
+        Locale::EsUs,
+        &[
+            "vistazo",
+            "mirada",
+            "pieza",
+            "piezas",
+            "tablero",
+            "hub",
+            "veredicto",
+        ],
+    ),
+];
+
+#[test]
+fn screens_use_the_words_of_the_trade() {
+    for (locale, words) in NOT_ON_SCREENS {
+        for (file, text) in bundle::files(locale) {
+            let said = text.lines().filter_map(|line| match line.split_once('=') {
+                _ if line.starts_with('#') => None,
+                Some((_, said)) if key_of(line).is_some() => Some(said),
+                _ => Some(line),
+            });
+            for line in said {
+                let found = line
+                    .split(|c: char| !c.is_alphanumeric() && c != '-' && c != '$')
+                    .find(|word| words.contains(&word.to_lowercase().as_str()));
+                assert_eq!(found, None, "{}/{file}.ftl: {line}", locale.tag());
+            }
+        }
+    }
+}
+
 #[test]
 fn every_message_that_is_said_exists_and_is_given_its_variables() {
     let messages = messages(Locale::EnUs);
