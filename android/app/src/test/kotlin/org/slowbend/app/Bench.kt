@@ -22,13 +22,14 @@ import java.util.concurrent.Executor
 /** Saturday 2026-06-13 07:00 in Chicago: the day of the invented regatta lunch. */
 const val MORNING = 1_781_352_000_000
 const val MINUTE = 60_000L
+private const val DAY = 86_400_000L
 const val ZONE = "America/Chicago"
 
-/** A clock that stands until a test moves it. */
+/** A clock that stands until a test moves it; the phone was started the day before. */
 class TestClock : Clock {
     var utcMs = MORNING
     var boot = "1"
-    override fun now() = Moment(utcMs, ZONE, boot, utcMs - MORNING + MINUTE)
+    override fun now() = Moment(utcMs, ZONE, boot, utcMs - MORNING + DAY)
 
     fun wait(minutes: Int) {
         utcMs += minutes * MINUTE
@@ -62,6 +63,11 @@ class TestApp : SlowbendApp() {
 
     /** What opening the database answers instead, while set. */
     var trouble: Trouble? = null
+
+    /** From now on the app reaches its core through [door]. */
+    fun hold(door: Door) {
+        made = door
+    }
 
     /** The process ends and starts again: whatever was not on disk is gone. The next one calls [step] before each step. */
     fun die(step: () -> Unit = {}) {

@@ -1,0 +1,102 @@
+package slowbend.stories
+
+import kotlinx.serialization.json.JsonArray
+import kotlinx.serialization.json.JsonElement
+import kotlinx.serialization.json.JsonObject
+import kotlinx.serialization.json.buildJsonObject
+import kotlinx.serialization.json.jsonPrimitive
+import kotlinx.serialization.json.long
+import kotlinx.serialization.json.put
+import slowbend.Slowbend
+import slowbend.core.Moment
+import slowbend.core.SensorReading
+import slowbend.screenText
+
+/** The phones of a story, and what each step does to them: the twin of tests/src/stories/night.rs. */
+class Night(private val border: Border, story: JsonObject, phone: MakePhone) : AutoCloseable {
+    private var utcMs = instant(story.must("starts"))
+    private val deeds = Deeds(border)
+
+    /** By name, and numbered in the order of the names. */
+    val phones: Map<String, Phone> = (story.getValue("devices") as JsonObject).toSortedMap().entries.withIndex()
+        .associate { (i, device) -> device.key to phone.make(i + 1, whole(device.value as JsonObject), ::now) }
+
+    private fun now() = border.into(
+        "moment",
+        buildJsonObject {
+            put("utc_ms", utcMs)
+            put("zone", ZONE)
+            put("boot_id", "boot")
+            put("since_boot_ms", utcMs)
+        },
+    ) as Moment
+
+    override fun close() = phones.values.forEach(Phone::close)
+
+    fun live(step: JsonObject) {
+        val (kind, told) = step.entries.single()
+        when (kind) {
+            "wait" -> utcMs += told.jsonPrimitive.long * MINUTE
+            "rang" -> phone(told.text).ring()
+            "restart" -> phone(told.text).restart()
+            "sync" -> sync(told as JsonArray)
+            else -> live(kind, told as JsonObject)
+        }
+    }
+
+    private fun live(kind: String, told: JsonObject) {
+        val by = phone(told.must("by"))
+        when (kind) {
+            "act" -> deeds.act(by, told)
+            "undo" -> deeds.undo(by, told)
+            "press" -> deeds.press(by, look(by, told), told)
+            "reading" -> reading(by, told)
+            "screen" -> screen(by, told)
+            "alarms" -> Ringing(look(by, "alarms", null).find("alarms") as JsonArray, utcMs).mustBe(told)
+            "join" -> join(by, phone(told.must("of")))
+            else -> throw Wrong("there is no step $kind")
+        }
+    }
+
+    private fun phone(name: String?) = phones[name] ?: throw Wrong("nobody is called $name")
+
+    private fun reading(by: Phone, told: JsonObject) {
+        val heard = buildJsonObject {
+            put("source", told.must("source"))
+            put("sensor", told.must("sensor"))
+            put("at", utcMs)
+            put("temp", fromF(told.getValue("f").jsonPrimitive.long))
+        }
+        val reading = border.into("reading", heard) as SensorReading
+        by.change { core, _, now -> core.readings(listOf(reading), now) }
+    }
+
+    private fun screen(by: Phone, told: JsonObject) {
+        val screen = look(by, told)
+        for ((path, value) in told.getValue("shows") as JsonObject) {
+            val found = screen.find(path)
+            if (!found.holds(value)) throw Wrong("$path should be $value, but is $found, on ${pretty(screen)}")
+        }
+    }
+
+    private fun look(by: Phone, told: JsonObject) = look(by, told.must("see"), told["of"]?.text?.let(deeds::id))
+
+    private fun look(by: Phone, see: String, of: String?): JsonElement {
+        val (record, canon) = by.ask { core, viewer, now ->
+            core.screen(see, of, viewer, now) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
+        }
+        by.shows(see, of, record)
+        return border.out(see, record, canon)
+    }
+
+    private fun join(by: Phone, of: Phone) {
+        val log = of.ask { core, _, _ -> core.log() }
+        by.change { core, _, now -> core.joinCrew(log, now) }
+    }
+
+    private fun sync(names: JsonArray) {
+        val met = names.map { phone(it.text) }
+        val entries = met.flatMap { one -> one.ask { core, _, _ -> core.entriesAfter(emptyList()) } }
+        met.forEach { one -> one.change { core, _, now -> core.absorb(entries, now) } }
+    }
+}
