@@ -6,15 +6,16 @@ import java.io.File
 import kotlin.system.exitProcess
 
 /**
- * Lives every story file through the generated Kotlin: FOLDER OF STORIES [STORY...]. Ends with a line as cargo's tests do.
+ * Lives every story file of a folder through the generated Kotlin, or those named after it. Ends as cargo's tests do.
  * `tests/run kotlin` runs it; with `STORIES="one another"` only those.
  */
 fun main(args: Array<String>) {
     val asked = args.drop(1)
     val border = Border()
+    val phone = MakePhone { seed, holder, now -> BarePhone(seed, holder, border, now) }
     val stories = Story.all(File(args[0])).filter { asked.isEmpty() || it.name in asked }
     val results = stories.map { story ->
-        tells(story.name, story.name) { story.live(border, { seed, holder, now -> BarePhone(seed, holder, border, now) }) }
+        tells(story.name, story.name) { story.live(border, phone) }
     } + if (asked.isEmpty()) laws(border) else emptyList()
     println("compared byte for byte: " + border.crossed.entries.joinToString { "${it.key} ${it.value}" })
     val failed = results.count { !it }

@@ -14,7 +14,9 @@ class Story(private val file: File) {
         Night(border, story, phone).use { night ->
             begun(night)
             val steps = story.list("steps")
-            steps.forEachIndexed { i, step -> held("tests/stories/${file.name}, step ${i + 1} of ${steps.size}") { night.live(step as JsonObject) } }
+            for ((i, step) in steps.withIndex()) {
+                held("tests/stories/${file.name}, step ${i + 1} of ${steps.size}") { night.live(step as JsonObject) }
+            }
         }
     }
 
