@@ -1,6 +1,12 @@
 //! All addresses. Start at [`app`]: tests call it in-process.
 
-use crate::{assets, demo, forms, guard, home::Home, live, pages, size};
+use crate::{
+    assets, demo, forms,
+    guard::{self, Gate},
+    home::Home,
+    lan::join,
+    live, pages, size,
+};
 use axum::{
     Router,
     extract::DefaultBodyLimit,
@@ -12,8 +18,15 @@ use std::sync::Arc;
 /// The largest form taken, bytes: far above any act.
 pub const FORM_BYTES_MAX: usize = 256 * 1024;
 
-/// The whole server: the real pages, the demo's under `/demo`, and who is let in.
+/// The whole server for this machine alone.
+#[cfg(test)]
 pub fn app(home: Arc<Home>) -> Router {
+    let gate = Gate::Here(home.port);
+    app_behind(home, gate)
+}
+
+/// The whole server: the real pages, the demo's under `/demo`, and who is let in.
+pub fn app_behind(home: Arc<Home>, gate: Gate) -> Router {
     let demo = Router::new()
         .route("/demo", post(demo::post))
         .route("/demo/", any(demo::front))
@@ -21,11 +34,12 @@ pub fn app(home: Arc<Home>) -> Router {
         .with_state(Arc::clone(&home));
     routes(Arc::clone(&home))
         .merge(demo)
+        .merge(join::routes(Arc::clone(&home)))
         .layer(middleware::from_fn_with_state(
             Arc::clone(&home),
             size::bound,
         ))
-        .layer(middleware::from_fn_with_state(home, guard::guard))
+        .layer(middleware::from_fn_with_state((home, gate), guard::guard))
 }
 
 /// The pages of one home, and what they send.

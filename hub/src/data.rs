@@ -32,6 +32,47 @@ pub fn folders(data: Option<PathBuf>) -> Result<Folders, String> {
     Ok(Folders { data, state })
 }
 
+impl Folders {
+    /// A file that belongs to this installation in this data folder, and must not be copied with it.
+    pub fn own_file(&self, name: &str) -> PathBuf {
+        let place = self
+            .data
+            .canonicalize()
+            .unwrap_or_else(|_| self.data.clone());
+        self.state.join(format!("{}.{name}", file_name(&place)))
+    }
+}
+
+/// Reads a file that only its owner may read; none where it is not there yet.
+///
+/// # Errors
+/// A sentence, where it cannot be read.
+pub fn read_private(file: &Path) -> Result<Option<Vec<u8>>, String> {
+    match fs::read(file) {
+        Ok(bytes) => Ok(Some(bytes)),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(unusable(file, &error)),
+    }
+}
+
+/// Writes a file that only its owner may read, whole or not at all.
+///
+/// # Errors
+/// A sentence, where it cannot be written.
+pub fn write_private(file: &Path, bytes: &[u8]) -> Result<(), String> {
+    let fresh = file.with_added_extension("new");
+    write_for_owner(&fresh, bytes)
+        .and_then(|()| fs::rename(&fresh, file))
+        .map_err(|error| unusable(file, &error))
+}
+
+fn unusable(file: &Path, error: &io::Error) -> String {
+    format!(
+        "The file {} cannot be used ({error}). Change its permissions, or choose another folder with --data DIR.",
+        file.display()
+    )
+}
+
 /// The random name of this installation in this folder, made at first use. It lies outside the data folder, so that a
 /// database that was copied, or restored elsewhere, is seen to be a copy.
 ///
@@ -68,6 +109,11 @@ fn file_name(place: &Path) -> String {
 
 fn make(file: &Path) -> io::Result<String> {
     let id: String = entropy().iter().map(|byte| format!("{byte:02x}")).collect();
+    write_for_owner(file, id.as_bytes())?;
+    Ok(id)
+}
+
+fn write_for_owner(file: &Path, bytes: &[u8]) -> io::Result<()> {
     if let Some(folder) = file.parent() {
         fs::create_dir_all(folder)?;
     }
@@ -76,9 +122,8 @@ fn make(file: &Path) -> io::Result<String> {
     #[cfg(unix)]
     std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
     let mut out = options.open(file)?;
-    out.write_all(id.as_bytes())?;
-    out.sync_all()?;
-    Ok(id)
+    out.write_all(bytes)?;
+    out.sync_all()
 }
 
 /// 32 fresh random bytes.
@@ -86,6 +131,15 @@ pub fn entropy() -> [u8; 32] {
     let mut bytes = [0; 32];
     getrandom::fill(&mut bytes).expect("every system this runs on has a source of randomness");
     bytes
+}
+
+/// Folders for a test, both in `place`.
+#[cfg(test)]
+pub fn folders_in(place: &Path) -> Folders {
+    Folders {
+        data: place.join("data"),
+        state: place.join("state"),
+    }
 }
 
 #[cfg(test)]

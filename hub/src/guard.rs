@@ -1,9 +1,15 @@
-//! Who may talk to this server: a browser on this machine, on our own pages. Everybody else is told why not.
+//! Who may talk to this server: a browser on this machine, or a guest on the home's network, on our own pages. Everybody
+//! else is told why not. Start at [`guard`].
 //!
 //! A page elsewhere could otherwise point a name of its own at this machine (DNS rebinding), which the Host check stops,
-//! or send a form here, which the Origin check stops.
+//! or send a form here, which the Origin check stops. A guest must also show the cookie that the invitation gave.
 
-use crate::home::Home;
+use crate::{
+    home::Home,
+    lan::{self, Lan},
+    pages,
+    viewer::{Reader, cookie},
+};
 use axum::{
     body::Body,
     extract::State,
@@ -11,24 +17,41 @@ use axum::{
     middleware::Next,
     response::{IntoResponse, Response},
 };
+use slowbend_core::words::Words;
 use std::sync::Arc;
+
+/// The way a request came in.
+#[derive(Clone)]
+pub enum Gate {
+    /// From this machine, on this port.
+    Here(u16),
+    /// From the home's network.
+    Lan(Arc<Lan>),
+}
 
 /// Nothing from elsewhere, nothing inline, no frame around us (Content Security Policy Level 3, from memory).
 pub const POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; \
                           manifest-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-const FOREIGN_HOST: &str = "Slowbend answers only on this machine, under the address it printed when it started. \
-                            Open that address.\n";
-const FOREIGN_ORIGIN: &str = "This was sent from another site, so nothing was recorded. Open Slowbend's own page and do \
-                              it there.\n";
-const NO_ORIGIN: &str = "This did not say which page it came from, so nothing was recorded. Use the form on Slowbend's \
-                         own page; a program must send the header Origin with Slowbend's address.\n";
+/// What is refused, and the message that says what to do instead.
+type Refusal = (StatusCode, &'static str);
 
-/// Lets through what comes from our own pages on this machine, and puts the guarding headers on every answer.
-pub async fn guard(State(home): State<Arc<Home>>, request: Request<Body>, next: Next) -> Response {
-    let mut answer = match refusal(request.method(), request.headers(), home.port) {
+const FOREIGN_HOST: Refusal = (StatusCode::MISDIRECTED_REQUEST, "guard-foreign-host");
+const FOREIGN_ORIGIN: Refusal = (StatusCode::FORBIDDEN, "guard-foreign-origin");
+const NO_ORIGIN: Refusal = (StatusCode::FORBIDDEN, "guard-no-origin");
+const NOT_A_GUEST: Refusal = (StatusCode::FORBIDDEN, "guard-not-a-guest");
+const ONLY_HERE: Refusal = (StatusCode::FORBIDDEN, "guard-only-here");
+
+/// Lets through what comes from our own pages, and puts the guarding headers on every answer.
+pub async fn guard(
+    State((home, gate)): State<(Arc<Home>, Gate)>,
+    request: Request<Body>,
+    next: Next,
+) -> Response {
+    let path = request.uri().path();
+    let mut answer = match gate.refusal(request.method(), request.headers(), path) {
         None => next.run(request).await,
-        Some((status, reason)) => (status, reason).into_response(),
+        Some(refusal) => refused(&home, request.headers(), refusal),
     };
     let headers = answer.headers_mut();
     for (name, value) in [
@@ -42,26 +65,71 @@ pub async fn guard(State(home): State<Arc<Home>>, request: Request<Body>, next: 
     answer
 }
 
-fn refusal(method: &Method, headers: &HeaderMap, port: u16) -> Option<(StatusCode, &'static str)> {
-    if !is_ours(text(headers, &header::HOST).unwrap_or(""), port) {
-        return Some((StatusCode::MISDIRECTED_REQUEST, FOREIGN_HOST));
+/// A page with the sentence; to another name than ours only the sentence, for its page is not ours to lead anywhere.
+fn refused(home: &Home, headers: &HeaderMap, (status, key): Refusal) -> Response {
+    let reader = Reader::of(headers, home);
+    let sentence = Words::of(&reader.viewer).text(key);
+    match status {
+        StatusCode::MISDIRECTED_REQUEST => (status, format!("{sentence}\n")).into_response(),
+        _ => pages::answer(status, pages::plain(&reader, &sentence)),
     }
-    if *method == Method::GET || *method == Method::HEAD {
-        return None;
-    }
-    let site = headers
-        .get("sec-fetch-site")
-        .and_then(|value| value.to_str().ok());
-    match (text(headers, &header::ORIGIN), site) {
-        (Some(origin), _) => {
-            let ours = origin
-                .strip_prefix("http://")
-                .is_some_and(|host| is_ours(host, port));
-            (!ours).then_some((StatusCode::FORBIDDEN, FOREIGN_ORIGIN))
+}
+
+impl Gate {
+    fn refusal(&self, method: &Method, headers: &HeaderMap, path: &str) -> Option<Refusal> {
+        if !self.is_ours(text(headers, &header::HOST).unwrap_or("")) {
+            return Some(FOREIGN_HOST);
         }
-        (None, Some("same-origin")) => None,
-        (None, Some(_)) => Some((StatusCode::FORBIDDEN, FOREIGN_ORIGIN)),
-        (None, None) => Some((StatusCode::FORBIDDEN, NO_ORIGIN)),
+        let is_read = *method == Method::GET || *method == Method::HEAD;
+        self.uninvited(headers, path)
+            .or_else(|| (!is_read).then(|| self.foreign(headers)).flatten())
+    }
+
+    /// Why a form is not from our own page.
+    fn foreign(&self, headers: &HeaderMap) -> Option<Refusal> {
+        let site = headers
+            .get("sec-fetch-site")
+            .and_then(|value| value.to_str().ok());
+        match (text(headers, &header::ORIGIN), site) {
+            (Some(origin), _) => {
+                let ours = origin
+                    .strip_prefix(self.scheme())
+                    .is_some_and(|host| self.is_ours(host));
+                (!ours).then_some(FOREIGN_ORIGIN)
+            }
+            (None, Some("same-origin")) => None,
+            (None, Some(_)) => Some(FOREIGN_ORIGIN),
+            (None, None) => Some(NO_ORIGIN),
+        }
+    }
+
+    /// Why nobody on the network may have this without being let in, or at all. Files of style hold nothing of a cook.
+    fn uninvited(&self, headers: &HeaderMap, path: &str) -> Option<Refusal> {
+        let Self::Lan(lan) = self else { return None };
+        if path.starts_with("/join/") || path.starts_with("/assets/") {
+            return None;
+        }
+        let is_guest = cookie(headers, lan::COOKIE).is_some_and(|value| lan.keys.knows(value));
+        if !is_guest {
+            return Some(NOT_A_GUEST);
+        }
+        let of_the_host = path == "/phones" || path.starts_with("/phones/");
+        of_the_host.then_some(ONLY_HERE)
+    }
+
+    const fn scheme(&self) -> &'static str {
+        match self {
+            Self::Here(_) => "http://",
+            Self::Lan(_) => "https://",
+        }
+    }
+
+    /// Whether `host` is a name of ours with our port.
+    fn is_ours(&self, host: &str) -> bool {
+        match self {
+            Self::Here(port) => is_this_machine(host, *port),
+            Self::Lan(lan) => host == lan.host(),
+        }
     }
 }
 
@@ -70,8 +138,7 @@ fn text<'a>(headers: &'a HeaderMap, name: &header::HeaderName) -> Option<&'a str
     Some(value.to_str().unwrap_or("unreadable"))
 }
 
-/// Whether `host` is a name of this machine with our port.
-fn is_ours(host: &str, port: u16) -> bool {
+fn is_this_machine(host: &str, port: u16) -> bool {
     let Some((name, found)) = host.rsplit_once(':') else {
         return false;
     };
@@ -89,7 +156,8 @@ mod tests {
             let name: header::HeaderName = name.parse().unwrap();
             headers.insert(name, value.parse().unwrap());
         }
-        refusal(&method, &headers, 7410).map(|(status, _)| status.as_u16())
+        let refused = Gate::Here(7410).refusal(&method, &headers, "/");
+        refused.map(|(status, _)| status.as_u16())
     }
 
     #[test]

@@ -3,12 +3,13 @@
 use crate::{
     clock::Clock,
     demo::{Demo, Invented},
+    lan::Lan,
     told::Told,
 };
 use slowbend_core::{door::Slowbend, error::Trouble, ids::DeviceId, moment::Moment};
 use std::{
     path::PathBuf,
-    sync::{Arc, Mutex, PoisonError},
+    sync::{Arc, Mutex, OnceLock, PoisonError},
 };
 use tokio::sync::{broadcast, watch};
 
@@ -34,6 +35,8 @@ pub struct Home {
     /// What this home plays, where it is the demo's.
     pub invented: Option<Invented>,
     demo: Mutex<Option<Arc<Self>>>,
+    /// What is served on the home's network, where anything is.
+    pub lan: OnceLock<Arc<Lan>>,
 }
 
 impl Home {
@@ -64,6 +67,7 @@ impl Home {
             clock,
             invented,
             demo: Mutex::default(),
+            lan: OnceLock::new(),
             zone,
             port,
             data,

@@ -10,9 +10,11 @@ mod demo;
 mod forms;
 mod guard;
 mod home;
+mod lan;
 mod live;
 mod once;
 mod pages;
+mod qr;
 mod serve;
 mod size;
 #[cfg(test)]

@@ -8,7 +8,7 @@ use axum::{
 use slowbend_core::words::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit};
 use std::{convert::Infallible, sync::Arc};
 
-/// The name of the only cookie.
+/// The name of the cookie of choices.
 pub const COOKIE: &str = "slowbend-viewer";
 /// How long a choice lasts, seconds: a year. Common practice, no source.
 const LASTS_S: u32 = 365 * 24 * 3600;
@@ -41,7 +41,7 @@ impl Reader {
             viewer,
             zone_chosen: false,
         };
-        for (name, value) in cookie(headers)
+        for (name, value) in cookie(headers, COOKIE)
             .unwrap_or("")
             .split('|')
             .filter_map(|part| part.split_once(':'))
@@ -123,12 +123,13 @@ fn asked(headers: &HeaderMap) -> Locale {
     Locale::from_tag(asked.and_then(|value| value.to_str().ok()).unwrap_or(""))
 }
 
-fn cookie(headers: &HeaderMap) -> Option<&str> {
+/// The value of the cookie `name`, as sent.
+pub fn cookie<'a>(headers: &'a HeaderMap, name: &str) -> Option<&'a str> {
     let all = headers.get_all(header::COOKIE).iter();
     all.filter_map(|value| value.to_str().ok())
         .flat_map(|value| value.split(';'))
         .filter_map(|pair| pair.trim().split_once('='))
-        .find_map(|(name, value)| (name == COOKIE).then_some(value))
+        .find_map(|(known, value)| (known == name).then_some(value))
 }
 
 #[cfg(test)]

@@ -22,7 +22,7 @@ macro_rules! subjects {
 
 subjects!(
     "acts", "alarms", "cadence", "checks", "common", "cuts", "door", "errors", "frame", "pages",
-    "pits", "probes", "readings", "rings", "safety", "screens", "times", "units",
+    "phones", "pits", "probes", "readings", "rings", "safety", "screens", "times", "units",
 );
 
 /// The parsed messages of `locale`. Only the first call in a process parses.

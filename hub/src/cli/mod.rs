@@ -10,7 +10,7 @@ mod sum;
 use clap::{Args, Parser, Subcommand};
 pub use end::End;
 pub use open::Opened;
-use std::{path::PathBuf, process::ExitCode};
+use std::{net::IpAddr, path::PathBuf, process::ExitCode};
 
 /// The port that is served on unless another is chosen: one that no registered service has taken so far as we know; from
 /// memory, no source.
@@ -37,11 +37,29 @@ struct Shared {
 }
 
 /// Where the pages are served.
-#[derive(Args)]
+#[derive(Args, Clone, Copy)]
 struct At {
     /// The port to serve on; 7410 unless given.
     #[arg(long, value_name = "N", value_parser = port)]
     port: Option<u16>,
+    /// Serve on the home's network too, encrypted, for who scans the code of the page "Other phones"; ADDRESS where this
+    /// machine has several.
+    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, require_equals = true)]
+    lan: Option<Option<IpAddr>>,
+}
+
+impl At {
+    /// What stands here, else what stands in `before` the command.
+    fn or(self, before: Self) -> Self {
+        Self {
+            port: self.port.or(before.port),
+            lan: self.lan.or(before.lan),
+        }
+    }
+
+    const fn is_given(self) -> bool {
+        self.port.is_some() || self.lan.is_some()
+    }
 }
 
 #[derive(Subcommand)]
@@ -77,10 +95,10 @@ fn port(text: &str) -> Result<u16, String> {
 pub fn run() -> ExitCode {
     let cli = Cli::parse();
     let done = match cli.command {
-        None => serve(cli.shared, cli.at.port),
-        Some(Command::Serve(at)) => serve(cli.shared, at.port.or(cli.at.port)),
-        Some(_) if cli.at.port.is_some() => Err(End::refused(
-            "Only serving takes a port. Leave --port away, or use: slowbend serve --port N",
+        None => serve(cli.shared, cli.at),
+        Some(Command::Serve(at)) => serve(cli.shared, at.or(cli.at)),
+        Some(_) if cli.at.is_given() => Err(End::refused(
+            "Only serving takes --port and --lan. Leave them away, or use: slowbend serve --port N",
         )),
         Some(Command::Readings(Readings::Import(asked))) => import::run(cli.shared.data, &asked),
         Some(Command::Export { to }) => export::run(cli.shared.data, to),
@@ -95,9 +113,10 @@ pub fn run() -> ExitCode {
     }
 }
 
-fn serve(shared: Shared, port: Option<u16>) -> Result<(), End> {
+fn serve(shared: Shared, at: At) -> Result<(), End> {
+    let lan = at.lan.map(crate::lan::address::choose).transpose()?;
     let opened = open::open(shared.data)?;
-    crate::serve::serve(opened, port.unwrap_or(PORT))
+    crate::serve::serve(opened, at.port.unwrap_or(PORT), lan)
 }
 
 #[cfg(test)]
@@ -111,9 +130,23 @@ mod tests {
         let cli = Cli::parse_from(["slowbend", "serve", "--port", "8000"]);
         assert!(matches!(
             cli.command,
-            Some(Command::Serve(At { port: Some(8000) }))
+            Some(Command::Serve(At {
+                port: Some(8000),
+                lan: None
+            }))
         ));
         assert!(Cli::try_parse_from(["slowbend", "export", "--port", "8000"]).is_err());
-        assert!(Cli::parse_from(["slowbend"]).command.is_none());
+        let usual = Cli::parse_from(["slowbend"]);
+        assert!(usual.command.is_none() && !usual.at.is_given());
+    }
+
+    #[test]
+    fn the_network_is_served_only_when_asked_for() {
+        let lan = |args: &[&str]| Cli::try_parse_from(args).map(|cli| cli.at.lan).ok();
+        assert_eq!(lan(&["slowbend"]), Some(None));
+        assert_eq!(lan(&["slowbend", "--lan"]), Some(Some(None)));
+        let asked = "192.168.1.20".parse().ok();
+        assert_eq!(lan(&["slowbend", "--lan=192.168.1.20"]), Some(Some(asked)));
+        assert_eq!(lan(&["slowbend", "--lan=everywhere"]), None);
     }
 }

@@ -18,8 +18,8 @@ pub struct Opened {
     pub clock: Clock,
     /// This machine's zone.
     pub zone: String,
-    /// The data folder.
-    pub data: PathBuf,
+    /// The folders of this installation.
+    pub folders: data::Folders,
 }
 
 /// Opens the database in `data`, or in the usual folder.
@@ -40,7 +40,7 @@ pub fn open(data: Option<PathBuf>) -> Result<Opened, End> {
         door,
         clock,
         zone,
-        data: folders.data,
+        folders,
     })
 }
 

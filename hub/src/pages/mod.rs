@@ -10,6 +10,7 @@ mod meat_forms;
 mod now;
 mod page;
 mod parts;
+mod phones;
 mod settings;
 mod sheet;
 mod start;
@@ -89,6 +90,7 @@ pub async fn render(
 ) -> Result<Markup, Trouble> {
     let reader = crate::demo::reader_of(home, reader);
     let demo = home.sees_demo();
+    let lan = home.lan.get().cloned();
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
         let viewer = &reader.viewer;
@@ -111,6 +113,7 @@ pub async fn render(
             }
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
+            Page::Phones => phones::page(&sheet, lan.as_deref()),
         };
         Ok(layout::whole(&sheet, &head, &alarms, main))
     })

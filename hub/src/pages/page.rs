@@ -22,6 +22,8 @@ pub enum Page {
     Check(PieceId),
     /// Pits, thermometers, habits and the viewer's choices.
     Settings,
+    /// Letting other phones in.
+    Phones,
 }
 
 impl Page {
@@ -31,6 +33,7 @@ impl Page {
         let page = match (parts.next()?, parts.next(), parts.next()) {
             ("", None, None) => Self::Start,
             ("settings", None, None) => Self::Settings,
+            ("phones", None, None) => Self::Phones,
             ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
             ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
             ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
@@ -46,6 +49,7 @@ impl Page {
         match self {
             Self::Start => "/".into(),
             Self::Settings => "/settings".into(),
+            Self::Phones => "/phones".into(),
             Self::Now(cook) => format!("/cook/{cook}"),
             Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
             Self::Write(cook) => format!("/cook/{cook}/write"),
@@ -87,6 +91,7 @@ mod tests {
         for page in [
             Page::Start,
             Page::Settings,
+            Page::Phones,
             Page::Now(cook),
             Page::Timeline(cook),
             Page::Write(cook),

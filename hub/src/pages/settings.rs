@@ -47,6 +47,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Settings) -> (Head, Markup) {
                 button .button aria-label=[parts::named(&labels.save, sheet.words.device)] { (labels.save) }
             }))
         }
+        p { a .button href="/phones" { (sheet.say.text("phones-title")) } }
         @for line in &screen.about { p .detail { (line) } }
     };
     (head, main)

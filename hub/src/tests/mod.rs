@@ -5,6 +5,7 @@ mod contrast;
 mod demo;
 mod faults;
 mod guard;
+mod lan;
 mod live;
 mod meat;
 mod pages;

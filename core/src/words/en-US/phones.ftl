@@ -1,0 +1,21 @@
+# Other phones on the home's network, and who is not let in.
+phones-title = Other phones
+phones-off = Other phones and tablets of this home can show these pages too. Stop the program (Ctrl-C) and start it like this:
+phones-lead = A phone or tablet on this home's network gets in by scanning this code with its camera.
+phones-code = Code that lets a phone in
+phones-typed = Or type this address in its browser:
+phones-warning = The first time, its browser warns that it does not know the certificate of { $host }. That is right: this program made it itself. Open the details of the warning, compare the fingerprint with the one below, then go on.
+phones-fingerprint = SHA-256 fingerprint of the certificate:
+phones-may = Whoever gets in sees and does everything that can be done here, except letting others in. The code holds until the program stops. A phone that is in stays in for 30 days.
+phones-new-code = Make a new code
+phones-new-code-made = There is a new code; the one before lets nobody in. Who is in stays in.
+phones-send-away = Send all phones away
+phones-send-away-ask = Every phone and tablet has to scan a new code before it shows these pages again. What they recorded stays.
+phones-send-away-yes = Yes, send them away
+phones-sent-away = All phones were sent away. Scan the new code to let one in.
+phones-old-code = This code no longer lets anybody in. Scan the one on the page “Other phones” of the home post itself.
+guard-foreign-host = Slowbend answers only under the address it printed when it started. Open that address.
+guard-foreign-origin = This was sent from another site, so nothing was recorded. Open Slowbend's own page and do it there.
+guard-no-origin = This did not say which page it came from, so nothing was recorded. Use the form on Slowbend's own page; a program must send the header Origin with Slowbend's address.
+guard-not-a-guest = This phone was not let in yet. Scan the code on the page “Other phones” of the home post itself.
+guard-only-here = Only the machine of the home post itself shows this page, so that nobody lets others in from afar.

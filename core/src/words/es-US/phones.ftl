@@ -1,0 +1,21 @@
+# Otros teléfonos en la red de casa, y a quién no se deja entrar.
+phones-title = Otros teléfonos
+phones-off = Otros teléfonos y tabletas de esta casa también pueden mostrar estas páginas. Detén el programa (Ctrl-C) e inícialo así:
+phones-lead = Un teléfono o una tableta en la red de esta casa entra al escanear este código con su cámara.
+phones-code = Código que deja entrar a un teléfono
+phones-typed = O escribe esta dirección en su navegador:
+phones-warning = La primera vez, su navegador avisa que no conoce el certificado de { $host }. Es correcto: lo hizo este mismo programa. Abre los detalles del aviso, compara la huella con la de abajo y sigue adelante.
+phones-fingerprint = Huella SHA-256 del certificado:
+phones-may = Quien entra ve y hace todo lo que se puede hacer aquí, menos dejar entrar a otros. El código vale hasta que el programa se detenga. Un teléfono que entró se queda 30 días.
+phones-new-code = Hacer un código nuevo
+phones-new-code-made = Hay un código nuevo; con el anterior ya no entra nadie. Quien está dentro se queda.
+phones-send-away = Sacar a todos los teléfonos
+phones-send-away-ask = Cada teléfono y tableta tendrá que escanear un código nuevo antes de volver a mostrar estas páginas. Lo que anotaron se conserva.
+phones-send-away-yes = Sí, sacarlos
+phones-sent-away = Se sacó a todos los teléfonos. Escanea el código nuevo para dejar entrar a uno.
+phones-old-code = Con este código ya no entra nadie. Escanea el de la página «Otros teléfonos» en el propio puesto de casa.
+guard-foreign-host = Slowbend responde solo en la dirección que mostró al iniciar. Abre esa dirección.
+guard-foreign-origin = Esto se envió desde otro sitio, así que no se anotó nada. Abre la página de Slowbend y hazlo ahí.
+guard-no-origin = Esto no dijo de qué página viene, así que no se anotó nada. Usa el formulario de la página de Slowbend; un programa debe enviar el encabezado Origin con la dirección de Slowbend.
+guard-not-a-guest = A este teléfono todavía no se le dejó entrar. Escanea el código de la página «Otros teléfonos» en el propio puesto de casa.
+guard-only-here = Solo la máquina del puesto de casa muestra esta página, para que nadie deje entrar a otros desde lejos.
