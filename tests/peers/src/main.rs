@@ -1,6 +1,6 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens absorb csv openings crdt`) those. Prints one table
+//! Without arguments all of them run; with names (`tap fold screens pages absorb csv openings crdt`) those. Prints one table
 //! and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -11,6 +11,7 @@ mod fold;
 mod harness;
 mod invent;
 mod openings;
+mod pages;
 mod place;
 mod screens;
 mod syncs;
@@ -21,10 +22,11 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 7] = [
+const BENCHES: [(&str, Bench); 8] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
+    ("pages", pages::rows),
     ("absorb", absorb::rows),
     ("csv", csv_import::rows),
     ("openings", openings::rows),
