@@ -4,7 +4,7 @@ use crate::Slowbend;
 use slowbend_core::{
     acts::Act,
     error::Trouble,
-    forms::{self, BandTyped, BathTyped, CheckTyped, FieldTyped, StartTyped},
+    forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, StartTyped},
     moment::Moment,
     screens::{self, Frame},
     words::Viewer,
@@ -25,6 +25,16 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<Act, Trouble> {
         Ok(forms::start(viewer, typed, moment)?)
+    }
+
+    /// The act that begins the cook that was typed over a card.
+    pub fn read_begin(
+        &self,
+        viewer: &Viewer,
+        typed: &BeginTyped,
+        moment: &Moment,
+    ) -> Result<Act, Trouble> {
+        Ok(forms::begin(viewer, typed, moment)?)
     }
 
     /// The act of the check that was typed.

@@ -2,10 +2,14 @@
 
 use crate::Slowbend;
 use slowbend_core::{
+    card::CardAsk,
     error::Trouble,
     ids::{CookId, PieceId},
     moment::Moment,
-    screens::{CheckScreen, NightScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
+    screens::{
+        BeginScreen, CardScreen, CheckScreen, NightScreen, PieceScreen, Pitside, Settings,
+        StartScreen, Timeline,
+    },
     words::Viewer,
 };
 
@@ -70,5 +74,37 @@ impl Slowbend {
     /// Pits, thermometers and habits.
     pub fn settings(&self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
         self.door().settings(viewer, moment)
+    }
+
+    /// The card of a cook, under way or past; without `ask` it carries the plan alone.
+    pub fn card(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        ask: Option<CardAsk>,
+        moment: &Moment,
+    ) -> Result<CardScreen, Trouble> {
+        self.door()
+            .card(viewer, cook, &ask.unwrap_or_default(), moment)
+    }
+
+    /// The form that begins a cook as an earlier one was.
+    pub fn again(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<BeginScreen, Trouble> {
+        self.door().again(viewer, cook, moment)
+    }
+
+    /// The form that begins a cook from the text of a card.
+    pub fn read_card(
+        &self,
+        viewer: &Viewer,
+        text: &str,
+        moment: &Moment,
+    ) -> Result<BeginScreen, Trouble> {
+        self.door().read_card(viewer, text, moment)
     }
 }

@@ -3,6 +3,7 @@
 pub mod acts;
 pub mod alarms;
 pub mod cadence;
+pub mod card;
 pub mod checks;
 pub mod cook;
 pub mod door;
@@ -12,6 +13,7 @@ pub mod ids;
 pub mod log;
 pub mod moment;
 pub mod probes;
+pub mod qr;
 pub mod readings;
 pub mod safety;
 pub mod screens;

@@ -51,6 +51,9 @@ pub fn routes(home: Arc<Home>) -> Router {
         .route("/rang", post(forms::rang::post))
         .route("/act", post(forms::act::post))
         .route("/cook", post(forms::cook::post))
+        .route("/card", get(pages::show).post(forms::card::take))
+        .route("/card/start", post(forms::card::begin))
+        .route("/cook/{cook}/card.json", get(forms::card::file))
         .route(
             "/cook/{cook}/file",
             post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FORM_BYTES_MAX)),

@@ -1,6 +1,7 @@
 // Drives a real browser through the pages: node run.mjs PROGRAM BROWSER. Start at the list below; each part has a file.
 import { begin, told } from "./kit.mjs";
 import { byHand } from "./by_hand.mjs";
+import { cards } from "./cards.mjs";
 import { demo } from "./demo.mjs";
 import { live } from "./live.mjs";
 import { shape } from "./shape.mjs";
@@ -13,6 +14,7 @@ const bound = setTimeout(() => {
 }, 90_000);
 const house = await begin(program, browser);
 const places = await byHand(house);
+await cards(house, places);
 await live(house, places);
 await shape(house, places);
 await demo(house);

@@ -135,6 +135,8 @@ class Night:
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
             "pitside": (lambda: device.door.pitside(device.viewer, of, now), lambda: api.Screen.PITSIDE(of)),
             "timeline": (lambda: device.door.timeline(device.viewer, of, None, now), lambda: api.Screen.TIMELINE(of)),
+            "card": (lambda: device.door.card(device.viewer, of, None, now), lambda: api.Screen.CARD(of)),
+            "again": (lambda: device.door.again(device.viewer, of, now), lambda: api.Screen.AGAIN(of)),
             "piece": (lambda: device.door.piece(device.viewer, of, now), lambda: api.Screen.PIECE(of)),
             "check": (lambda: device.door.check(device.viewer, of, now), lambda: api.Screen.CHECK(of)),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),

@@ -5,7 +5,7 @@
 
 use slowbend_core::{
     cadence::Cadence,
-    checks::{Bend, Cut, TestResult},
+    checks::{Bend, Cut, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
     log::*,
     moment::{HOUR, MINUTE},
@@ -21,13 +21,17 @@ use std::{collections::BTreeSet, fmt::Write, path::Path};
 use uuid::Uuid;
 
 const FROZEN: &str = include_str!("fixtures/schema-0001.sql");
+/// What was shipped later under the same schema, on top of the first: the kind `piece_meant`.
+const FROZEN_MEANT: &str = include_str!("fixtures/schema-0001-meant.sql");
 /// What the entries of the fixture mean, folded: law 7 says that it is this on every machine. Where the fold was changed
 /// on purpose, raise `FOLD_VERSION` of the core and put the hash here that the failing test prints.
-const MEANS: &str = "b00e13920afb60d222f8a28a4605e6596c71ff2ca6a04a43edb017d719888287";
+const MEANS: &str = "3fad12fb1377a1acb9f0808176a0db14d518ec9ee86ec847d0eec23c3e9d3fb2";
 
 fn thaw(folder: &Path) {
     let file = rusqlite::Connection::open(folder.join("slowbend.db")).expect("the folder is there");
     file.execute_batch(FROZEN).expect("the fixture is SQL");
+    file.execute_batch(FROZEN_MEANT)
+        .expect("the fixture is SQL");
 }
 
 fn schema(folder: &Path) -> Vec<(String, String)> {
@@ -118,19 +122,9 @@ fn freeze() {
         )
         .expect("text");
     }
-    for entry in everything() {
-        let raw = match &entry.body {
-            Body::Raw(raw) => format!(
-                "CAST('{}' AS BLOB)",
-                String::from_utf8_lossy(raw).replace('\'', "''")
-            ),
-            Body::Erased => "NULL".into(),
-        };
-        let cook = slowbend_tests::sim::picture::cook_of(&entry)
-            .map_or("NULL".into(), |cook| blob(cook.0));
-        let (log, device) = (blob(entry.key.log.0), blob(entry.key.device.0));
-        let (n, stamp) = (entry.key.n, entry.stamp.0);
-        writeln!(sql, "INSERT INTO entries (log, device, n, stamp, cook, raw) VALUES ({log}, {device}, {n}, {stamp}, {cook}, {raw});").expect("text");
+    let all = everything();
+    for entry in &all[..all.len() - later().len()] {
+        writeln!(sql, "{}", row(entry)).expect("text");
     }
     writeln!(
         sql,
@@ -164,6 +158,46 @@ fn freeze() {
     .expect("it is written");
 }
 
+/// Writes what came later: `cargo test -p slowbend-tests --test frozen -- --ignored freeze_later`. Only for a kind that was
+/// never shipped.
+#[test]
+#[ignore = "writes a fixture that must not change"]
+fn freeze_later() {
+    let mut sql = String::from(
+        "-- What a later version recorded under the first schema. Invented. Frozen: do not change.\n",
+    );
+    let all = everything();
+    for entry in &all[all.len() - later().len()..] {
+        writeln!(sql, "{}", row(entry)).expect("text");
+    }
+    std::fs::write(
+        concat!(
+            env!("CARGO_MANIFEST_DIR"),
+            "/tests/fixtures/schema-0001-meant.sql"
+        ),
+        sql,
+    )
+    .expect("it is written");
+}
+
+/// An entry as a row of the database.
+fn row(entry: &Entry) -> String {
+    let raw = match &entry.body {
+        Body::Raw(raw) => format!(
+            "CAST('{}' AS BLOB)",
+            String::from_utf8_lossy(raw).replace('\'', "''")
+        ),
+        Body::Erased => "NULL".into(),
+    };
+    let cook =
+        slowbend_tests::sim::picture::cook_of(entry).map_or("NULL".into(), |cook| blob(cook.0));
+    let (log, device) = (blob(entry.key.log.0), blob(entry.key.device.0));
+    let (n, stamp) = (entry.key.n, entry.stamp.0);
+    format!(
+        "INSERT INTO entries (log, device, n, stamp, cook, raw) VALUES ({log}, {device}, {n}, {stamp}, {cook}, {raw});"
+    )
+}
+
 fn blob(id: Uuid) -> String {
     format!("x'{}'", id.simple())
 }
@@ -184,7 +218,8 @@ fn log() -> LogId {
 fn everything() -> Vec<Entry> {
     let cook = Some(CookId(id(3, 1)));
     let of_crew = crew().into_iter().map(|payload| (None, payload));
-    let all = of_crew.chain(lunch().into_iter().map(|payload| (cook, payload)));
+    let of_cook = lunch().into_iter().chain(later());
+    let all = of_crew.chain(of_cook.map(|payload| (cook, payload)));
     (1..)
         .zip(all)
         .map(|(n, (cook, payload))| entry(n, cook, payload))
@@ -413,5 +448,25 @@ fn lunch() -> Vec<Payload> {
         }
         .into(),
         CookFinished {}.into(),
+    ]
+}
+
+/// What was recorded in the same cook by a later version.
+fn later() -> Vec<Payload> {
+    let held = Degrees {
+        low: Mk::from_f(225),
+        high: Mk::from_f(275),
+    };
+    let meant = Meant {
+        wrap: Some(Wrap::Paper),
+        rest_min: Some(20),
+        pit: Some(held),
+    };
+    vec![
+        PieceMeant {
+            piece: PieceId(id(6, 1)),
+            meant,
+        }
+        .into(),
     ]
 }

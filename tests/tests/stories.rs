@@ -17,6 +17,7 @@ macro_rules! stories {
 }
 
 stories! {
+    card_to_cook,
     dead_probe_rings,
     overruled_between_two_phones,
     posted_twice,

@@ -4,10 +4,13 @@ use super::{echo, write};
 use crate::Slowbend;
 use slowbend_core::{
     alarms::AlarmList,
+    card::CardAsk,
     error::Trouble,
     ids::{CookId, PieceId},
     moment::Moment,
-    screens::{CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline},
+    screens::{
+        BeginScreen, CardScreen, CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline,
+    },
     words::Viewer,
 };
 
@@ -17,6 +20,8 @@ echo!(PieceScreen, piece_from_json, piece_json, piece_canon);
 echo!(CheckScreen, check_from_json, check_json, check_canon);
 echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
 echo!(Settings, settings_from_json, settings_json, settings_canon);
+echo!(CardScreen, card_from_json, card_json, card_canon);
+echo!(BeginScreen, again_from_json, again_json, again_canon);
 echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
 
 /// Which screen.
@@ -44,6 +49,16 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// The card of one, nothing asked for beside the plan.
+    Card {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Beginning one once more.
+    Again {
+        /// Which cook.
+        cook: CookId,
+    },
     /// Pits, thermometers and habits.
     Settings,
     /// What must ring, at most 60.
@@ -65,6 +80,8 @@ pub fn screen_text(
         Screen::Piece { piece } => write(&door.piece(viewer, piece, moment)?),
         Screen::Check { piece } => write(&door.check(viewer, piece, moment)?),
         Screen::Timeline { cook } => write(&door.timeline(viewer, cook, None, moment)?),
+        Screen::Card { cook } => write(&door.card(viewer, cook, &CardAsk::default(), moment)?),
+        Screen::Again { cook } => write(&door.again(viewer, cook, moment)?),
         Screen::Settings => write(&door.settings(viewer, moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })

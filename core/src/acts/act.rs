@@ -2,9 +2,9 @@
 
 use crate::{
     cadence::Cadence,
-    checks::{Cut, TestResult},
+    checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
-    log::{Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where},
+    log::{Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     safety::Form,
     units::Mk,
 };
@@ -59,6 +59,17 @@ pub enum Act {
         /// Whether it is invented, and every screen says so.
         #[serde(default)]
         demo: bool,
+    },
+    /// Begin a cook whose meats, dishes and notes are planned already, as from a cook card: all or nothing.
+    StartPlanned {
+        name: String,
+        serve: Option<Serve>,
+        people: Option<i64>,
+        meats: Vec<PlannedMeat>,
+        /// Up to 40.
+        dishes: Vec<NewDish>,
+        /// About the cook, up to 21, each 1 to 2,000 characters.
+        notes: Vec<String>,
     },
     /// End a cook.
     FinishCook { cook: CookId },
@@ -193,6 +204,32 @@ pub struct NewMeat {
     pub cadence: Option<Cadence>,
     /// The pit it will cook in, which also puts it on the sheet of that pit.
     pub pit: Option<PitId>,
+}
+
+/// A meat to be added, with what is meant for it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct PlannedMeat {
+    /// The meat.
+    pub meat: NewMeat,
+    /// When it is taken off: never below the published minimum; none = at the cut's own temperature.
+    pub pull_at: Option<Mk>,
+    /// What it is meant to be wrapped in.
+    pub wrap: Option<Wrap>,
+    /// How long it is meant to rest, minutes: never shorter than the rest that goes with its published minimum.
+    pub rest_min: Option<i64>,
+    /// What the air of its pit is meant to be held between.
+    pub pit_heat: Option<Degrees>,
+}
+
+/// A dish to be added to a cook.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct NewDish {
+    /// What it is called.
+    pub name: String,
+    /// Whether it is held hot.
+    pub hot: bool,
 }
 
 /// What an act did.

@@ -6,4 +6,4 @@
 mod act;
 pub mod decide;
 
-pub use act::{Act, NewMeat, Outcome, Undo};
+pub use act::{Act, NewDish, NewMeat, Outcome, PlannedMeat, Undo};

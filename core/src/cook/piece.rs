@@ -5,7 +5,7 @@ use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult},
     ids::{DeviceId, PieceId, PitId, ThermometerId},
-    log::{PieceAdded, Stage, Wrap},
+    log::{Meant, PieceAdded, Stage, Wrap},
     safety::Form,
     units::Mk,
 };
@@ -68,6 +68,8 @@ pub struct Piece {
     pub cadence: Reg<Cadence>,
     /// When it is taken off, if not at the cut's own temperature.
     pub pull_at: Reg<Option<Mk>>,
+    /// What was meant for it when it was planned; the last word.
+    pub meant: Option<Meant>,
     /// Stages, in the order of the entries.
     pub stages: Vec<Passed>,
     /// Moves: to which pit, which spot.
@@ -101,6 +103,7 @@ impl Piece {
             weight_g: Reg::new(fact.weight_g, by),
             cadence: Reg::new(fact.cadence, by),
             pull_at: Reg::new(None, by),
+            meant: None,
             stages: vec![],
             moves: vec![],
             rub: vec![],

@@ -16,6 +16,7 @@
 
 mod act;
 mod alarms;
+mod card;
 mod clock;
 mod exchange;
 mod import;

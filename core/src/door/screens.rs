@@ -17,16 +17,16 @@ use crate::{
 /// So many lines are on a page of past cooks, and of what happened.
 const PAGE: usize = 50;
 
-impl Slowbend {
-    /// What is known, as the viewer's device knows it: sleep and the watch are looked at from there, so that one viewer
-    /// is shown the same wherever the screen is made.
-    fn seen_by(&self, viewer: &Viewer) -> Known<'_> {
-        Known {
-            device: viewer.device,
-            ..self.known()
-        }
+/// What is known, as the viewer's device knows it: sleep and the watch are looked at from there, so that one viewer is
+/// shown the same wherever the screen is made.
+pub(super) fn seen_by<'d>(door: &'d Slowbend, viewer: &Viewer) -> Known<'d> {
+    Known {
+        device: viewer.device,
+        ..door.known()
     }
+}
 
+impl Slowbend {
     /// The first screen; `past_before` is the cursor of a page of past cooks.
     ///
     /// # Errors
@@ -46,7 +46,7 @@ impl Slowbend {
             None => None,
         };
         Ok(screens::start(
-            &self.seen_by(viewer),
+            &seen_by(self, viewer),
             viewer,
             &StartInput { past, past_next },
             moment,
@@ -65,7 +65,8 @@ impl Slowbend {
     ) -> Result<Pitside, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::pitside(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+        screens::pitside(&seen_by(self, viewer), viewer, cook, moment)
+            .ok_or_else(|| no_cook(viewer))
     }
 
     /// One meat.
@@ -80,7 +81,7 @@ impl Slowbend {
     ) -> Result<PieceScreen, Trouble> {
         self.notice_clock(moment);
         self.want_piece(piece)?;
-        screens::piece(&self.seen_by(viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+        screens::piece(&seen_by(self, viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
     }
 
     /// Trying one meat.
@@ -95,7 +96,7 @@ impl Slowbend {
     ) -> Result<CheckScreen, Trouble> {
         self.notice_clock(moment);
         self.want_piece(piece)?;
-        screens::check(&self.seen_by(viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+        screens::check(&seen_by(self, viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
     }
 
     /// What happened in a cook; `before` is the cursor of a page.
@@ -113,7 +114,7 @@ impl Slowbend {
         self.want_cook(cook)?;
         let (entries, _) = self.store()?.entries_of(Group::Cook(cook), 0)?;
         screens::timeline(
-            &self.seen_by(viewer),
+            &seen_by(self, viewer),
             viewer,
             cook,
             &entries,
@@ -131,7 +132,7 @@ impl Slowbend {
     pub fn night(&mut self, viewer: &Viewer, moment: &Moment) -> Result<NightScreen, Trouble> {
         self.notice_clock(moment);
         self.store()?;
-        Ok(screens::night(&self.seen_by(viewer), viewer, moment))
+        Ok(screens::night(&seen_by(self, viewer), viewer, moment))
     }
 
     /// Pits, thermometers and habits.
@@ -141,11 +142,11 @@ impl Slowbend {
     pub fn settings(&mut self, viewer: &Viewer, moment: &Moment) -> Result<Settings, Trouble> {
         self.notice_clock(moment);
         self.store()?;
-        Ok(screens::settings(&self.seen_by(viewer), viewer, moment))
+        Ok(screens::settings(&seen_by(self, viewer), viewer, moment))
     }
 }
 
-fn no_cook(viewer: &Viewer) -> Trouble {
+pub(super) fn no_cook(viewer: &Viewer) -> Trouble {
     Refused::new(Words::of(viewer).text("door-no-cook")).into()
 }
 

@@ -4,12 +4,14 @@
 //! and, where a time of day is read, the moment. Law: what cannot be read is refused in the viewer's language, and
 //! nothing is guessed at.
 
+mod begin;
 mod check;
 mod field;
 mod start;
 #[cfg(test)]
 mod tests;
 
+pub use begin::{BeginMeatTyped, BeginTyped, begin};
 pub use check::{CheckTyped, SpotTyped, check};
 pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field};
 pub use start::{MeatTyped, StartTyped, start};

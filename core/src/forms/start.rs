@@ -11,7 +11,7 @@ use crate::{
     safety::Form,
     words::{
         Viewer, Words,
-        typed::{MEAT_GRAMS, Seek, clock, name, weight},
+        typed::{MEAT_GRAMS, name, weight, when},
     },
 };
 use serde::{Deserialize, Serialize};
@@ -22,7 +22,7 @@ use serde::{Deserialize, Serialize};
 pub struct StartTyped {
     /// What it is called; blanks = as its first meat.
     pub name: String,
-    /// When it is on the table: a time of day such as "2 pm" or "tomorrow 14:00", the next one meant; blanks = not said.
+    /// When it is on the table: a time of day such as "2 pm", "2 pm tomorrow" or "Saturday 14:00", the next one meant; blanks = not said.
     pub serve: String,
     /// How many eat; blanks = not said.
     pub people: String,
@@ -65,12 +65,17 @@ fn occasion(say: &Words<'_>, typed: &StartTyped) -> String {
     said.or(first).unwrap_or_default()
 }
 
-fn serve(say: &Words<'_>, text: &str, moment: &Moment) -> Result<Option<Serve>, Refused> {
+/// When it is on the table, as typed, in the viewer's zone; none where nothing was typed.
+pub(super) fn serve(
+    say: &Words<'_>,
+    text: &str,
+    moment: &Moment,
+) -> Result<Option<Serve>, Refused> {
     let Some(text) = given(text) else {
         return Ok(None);
     };
     Ok(Some(Serve {
-        at: clock(say, text, moment.utc_ms, Seek::Next)?,
+        at: when(say, text, moment.utc_ms)?,
         zone: say.viewer().zone.clone(),
     }))
 }

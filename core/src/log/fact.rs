@@ -5,7 +5,7 @@
 use super::{EntryKey, Job, Stamp};
 use crate::{
     cadence::Cadence,
-    checks::{Cut, TestResult},
+    checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     safety::Form,
     units::Mk,
@@ -16,6 +16,7 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PitKind {
     /// A firebox of wood beside the chamber.
     StickBurner,
@@ -37,6 +38,7 @@ pub enum PitKind {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Wrap {
     /// Unwaxed butcher paper.
     Paper,
@@ -259,6 +261,8 @@ facts! {
         /** Grams. */ weight_g: Option<i64>,
         /** How often it is wetted. */ cadence: Cadence,
     }
+    /// What is meant for a meat: a wish that is shown and that nothing rings or judges by.
+    PieceMeant { /** Which one. */ piece: PieceId, /** What. */ meant: Meant }
     /// A meat was cut in several, each going its own way.
     PieceSplit { /** Which one. */ piece: PieceId, /** Into these. */ into: Vec<Part> }
     /// Several meats go on as one.
@@ -318,6 +322,17 @@ facts! {
     Voided { /** Which ones. */ targets: Vec<EntryKey> }
     /// Entries were erased for good.
     ErasedFor { /** Which ones. */ targets: Vec<EntryKey> }
+}
+
+/// What is meant for a meat when it is planned.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Meant {
+    /// What it is to be wrapped in.
+    pub wrap: Option<Wrap>,
+    /// How long it is to rest, minutes.
+    pub rest_min: Option<i64>,
+    /// What the air of its pit is to be held between.
+    pub pit: Option<Degrees>,
 }
 
 /// A meat that came of splitting or joining.

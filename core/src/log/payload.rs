@@ -79,6 +79,7 @@ payloads! {
     "cook_started" 1 false CookStarted,
     "cook_finished" 1 false CookFinished,
     "piece_added" 1 true PieceAdded,
+    "piece_meant" 1 false PieceMeant,
     "piece_split" 1 true PieceSplit,
     "pieces_joined" 1 true PiecesJoined,
     "stage_set" 1 true StageSet,

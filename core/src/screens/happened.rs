@@ -47,6 +47,11 @@ impl Glance<'_> {
             Payload::WatchTaken(fact) => about(&fact.note),
             Payload::CookStarted(fact) => about(&fact.name),
             Payload::PieceAdded(fact) => about(&fact.name),
+            Payload::PieceMeant(fact) => {
+                let meant = self.meant(&fact.meant).into_iter();
+                let meant: Vec<String> = meant.map(|line| line.state).collect();
+                about(&format!("{} · {}", name(&fact.piece), meant.join(" · ")))
+            }
             Payload::PieceSplit(fact) => {
                 let parts: Vec<&str> = fact.into.iter().map(|part| part.name.as_str()).collect();
                 about(&format!(

@@ -18,6 +18,7 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "cook_started" => key("kind-cook-started"),
         "cook_finished" => key("kind-cook-finished"),
         "piece_added" => key("kind-piece-added"),
+        "piece_meant" => key("kind-piece-meant"),
         "piece_split" => key("kind-piece-split"),
         "pieces_joined" => key("kind-pieces-joined"),
         "stage_set" => key("kind-stage-set"),

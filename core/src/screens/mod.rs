@@ -3,7 +3,9 @@
 //! Start at [`pitside()`]. Each screen says until when it is true (`until`, milliseconds since 1970); after that, ask
 //! again. Screens are pure functions of what is known, the viewer and the moment: the same three give the same bytes.
 
+mod begin;
 mod buttons;
+mod card;
 mod cautions;
 mod check;
 mod frame;
@@ -12,6 +14,7 @@ mod happened;
 mod headline;
 mod headline_acts;
 mod kinds;
+mod meant;
 mod meat_line;
 mod names;
 mod night;
@@ -34,6 +37,8 @@ mod warnings;
 mod watch;
 mod why;
 
+pub use begin::{BeginMeat, BeginScreen, NewPit, begin};
+pub use card::{CardScreen, card, card_words};
 pub use check::check;
 pub use frame::{Frame, frame};
 pub use night::night;

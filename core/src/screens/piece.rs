@@ -118,7 +118,7 @@ impl Glance<'_> {
         Some(self.fact("line-no-mop", self.say.text(why), String::new()))
     }
 
-    fn fact(&self, name: &'static str, state: String, detail: String) -> Line {
+    pub fn fact(&self, name: &'static str, state: String, detail: String) -> Line {
         Line {
             name: self.say.text(name),
             state,
@@ -157,6 +157,7 @@ impl Glance<'_> {
             Some(pull) => self.fact("fact-pull", pull, String::new()),
             None => self.fact("fact-usual", usual, practice),
         });
+        all.extend(self.meant(&piece.meant.unwrap_or_default()));
         all
     }
 

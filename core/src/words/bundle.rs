@@ -21,8 +21,9 @@ macro_rules! subjects {
 }
 
 subjects!(
-    "acts", "alarms", "cadence", "checks", "common", "cuts", "door", "errors", "frame", "pages",
-    "phones", "pits", "probes", "readings", "rings", "safety", "screens", "times", "units",
+    "acts", "alarms", "cadence", "card", "checks", "common", "cuts", "door", "errors", "frame",
+    "pages", "phones", "pits", "probes", "readings", "rings", "safety", "screens", "times",
+    "units",
 );
 
 /// The parsed messages of `locale`. Only the first call in a process parses.

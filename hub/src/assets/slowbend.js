@@ -118,6 +118,8 @@
   const usual = (select) => Math.max(0, [...select.options].findIndex((option) => option.defaultSelected));
 
   async function refresh() {
+    // What was handed over stands on no address: fetched anew it would be gone.
+    if ("stay" in $("main").dataset) return;
     if (going || isTyping()) {
       clearTimeout(timer);
       timer = setTimeout(refresh, going ? 500 : 5_000);
@@ -222,12 +224,15 @@
   // Forms and links stay on this page, so that its sound stays on.
   document.addEventListener("submit", async (event) => {
     const form = event.target;
-    if (event.defaultPrevented || form.method !== "post") return;
+    if (event.defaultPrevented) return;
     event.preventDefault();
     const button = event.submitter;
+    if (form.method === "get") return void follow(`${form.action}?${new URLSearchParams(new FormData(form))}`);
     if (form.dataset.sent) return;
     form.dataset.sent = "1";
-    const body = new URLSearchParams(new FormData(form));
+    // A form that a file may come with is sent as it is.
+    const sent = new FormData(form);
+    const body = form.enctype === "multipart/form-data" ? sent : new URLSearchParams(sent);
     if (button && button.name) body.append(button.name, button.value);
     const to = await go(form.action, { method: "POST", body });
     delete form.dataset.sent;
@@ -242,15 +247,19 @@
     if (event.target.closest("#sound")) return wake();
     const link = event.target.closest("a[href^='/']");
     if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
-    if (baseOf(new URL(link.href).pathname) !== base) return;
+    if (link.hasAttribute("download") || baseOf(new URL(link.href).pathname) !== base) return;
     event.preventDefault();
-    const to = await go(link.href);
+    await follow(link.href);
+  });
+
+  async function follow(address) {
+    const to = await go(address);
     if (!to) return;
     history.pushState(null, "", to);
     $("ringing").hidden = true;
     $("main").focus();
     scrollTo(0, 0);
-  });
+  }
 
   addEventListener("popstate", () => go(location.href));
   addEventListener("pageshow", (event) => event.persisted && refresh());

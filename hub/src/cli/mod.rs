@@ -1,5 +1,6 @@
 //! The command line. Start at [`run`]; each command has a file.
 
+mod card;
 mod end;
 mod export;
 mod import;
@@ -75,6 +76,9 @@ enum Command {
         #[arg(value_name = "FILE")]
         to: Option<PathBuf>,
     },
+    /// Cook cards: a plan that another person can start from.
+    #[command(subcommand)]
+    Card(card::Asked),
     /// Do one of the sums: JSON in, JSON out. Without a name, list them.
     Sum(sum::Asked),
 }
@@ -102,6 +106,7 @@ pub fn run() -> ExitCode {
         )),
         Some(Command::Readings(Readings::Import(asked))) => import::run(cli.shared.data, &asked),
         Some(Command::Export { to }) => export::run(cli.shared.data, to),
+        Some(Command::Card(asked)) => card::run(cli.shared.data, &asked),
         Some(Command::Sum(asked)) => sum::run(&asked),
     };
     match done {

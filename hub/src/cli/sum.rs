@@ -5,7 +5,9 @@ use clap::Args;
 use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
-use slowbend_core::{cadence::openings::lid_openings, checks::verdict, probes::probe_word};
+use slowbend_core::{
+    cadence::openings::lid_openings, card::check, checks::verdict, probes::probe_word,
+};
 use std::{
     fmt::Display,
     fs,
@@ -50,6 +52,7 @@ const SUMS: &[Sum] = sums![
     "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
     "verdict" "whether a meat is done and safe, and when to check next" verdict,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
+    "cook-card" "a cook card as it is read, with what was left out" check,
 ];
 
 fn answer<I: DeserializeOwned, O: Serialize, E: Display>(

@@ -114,7 +114,7 @@ pub fn serve(reading: &Reading<'_>, field: &str) -> Result<Option<Serve>, Refuse
     let Some(text) = reading.typed.given(field) else {
         return Ok(None);
     };
-    let at = typed::datetime_field(&reading.say, text)
+    let at = typed::when(&reading.say, text, reading.moment.utc_ms)
         .map_err(|refused| Refused::new(refused.reason))?;
     Ok(Some(Serve {
         at,
@@ -177,7 +177,8 @@ fn new_pit(reading: &Reading<'_>, wanted: bool) -> Result<Option<Act>, Refused> 
     }))
 }
 
-fn kind_name(reading: &Reading<'_>, kind: PitKind) -> String {
+/// A kind of pit in words.
+pub fn kind_name(reading: &Reading<'_>, kind: PitKind) -> String {
     let code = super::name_of(&kind);
     let found = crate::words::pit_kinds(reading.words).find(|(known, _)| *known == code);
     found.map_or(code, |(_, name)| name.to_owned())

@@ -2,6 +2,7 @@
 //! form with the reason and what was typed.
 
 pub mod act;
+pub mod card;
 pub mod check;
 pub mod cook;
 pub mod field;

@@ -39,7 +39,7 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
                 a .button href="/" { (words.show) }
             }
             p #speech .unseen role="status" {}
-            main #main tabindex="-1" data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
+            main #main tabindex="-1" data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-stay[sheet.beside.typed.given("card").is_some()] data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
                 (said(sheet))
                 (invented(sheet))
                 (due(sheet, alarms))

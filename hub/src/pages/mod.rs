@@ -2,6 +2,8 @@
 //!
 //! Core makes the screens; here they become HTML and nothing is decided.
 
+mod begin;
+mod card;
 mod check;
 mod file;
 mod layout;
@@ -29,7 +31,7 @@ use axum::{
 };
 use maud::Markup;
 use serde::Deserialize;
-use slowbend_core::error::Trouble;
+use slowbend_core::{card::CardAsk, error::Trouble};
 use std::sync::Arc;
 
 /// What an address may carry beside its path.
@@ -39,6 +41,21 @@ pub struct Asked {
     pub told: Option<u64>,
     /// The cursor of a list's page.
     pub before: Option<i64>,
+    /// Who wrote a card.
+    #[serde(default)]
+    pub by: String,
+    /// Whether a card carries the notes of its cook.
+    pub notes: Option<String>,
+}
+
+impl Asked {
+    /// What is asked for beside the plan of a card.
+    pub fn card(&self) -> CardAsk {
+        CardAsk {
+            by: self.by.clone(),
+            notes: self.notes.is_some(),
+        }
+    }
 }
 
 /// What a page shows beside its screen.
@@ -54,6 +71,8 @@ pub struct Beside {
     pub typed: Typed,
     /// The cursor of a list's page.
     pub before: Option<i64>,
+    /// What is asked for beside the plan of a card.
+    pub card: CardAsk,
 }
 
 /// Answers an address.
@@ -70,6 +89,7 @@ pub async fn show(
     let beside = Beside {
         told: asked.told.and_then(|number| home.told.said(number)),
         before: asked.before,
+        card: asked.card(),
         ..Beside::default()
     };
     match render(&home, &reader, page, beside).await {
@@ -112,6 +132,19 @@ pub async fn render(
                 meat::page(&sheet, &screen, &write::meats(&now))
             }
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
+            Page::Card(cook) => card::page(&sheet, &door.card(viewer, cook, &beside.card, moment)?),
+            Page::Again(cook) => match beside.typed.given("card") {
+                Some(card) => begin::page(&sheet, &door.read_card(viewer, card, moment)?),
+                None => begin::page(&sheet, &door.again(viewer, cook, moment)?),
+            },
+            Page::Cards => match beside.typed.given("card") {
+                Some(card)
+                    if beside.refused.is_none() || beside.typed.text("form") == begin::FORM =>
+                {
+                    begin::page(&sheet, &door.read_card(viewer, card, moment)?)
+                }
+                _ => begin::take(&sheet),
+            },
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Phones => phones::page(&sheet, lan.as_deref()),
         };

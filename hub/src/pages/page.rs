@@ -20,6 +20,12 @@ pub enum Page {
     Meat(PieceId),
     /// Trying one meat.
     Check(PieceId),
+    /// The card of a cook.
+    Card(CookId),
+    /// Beginning a cook once more.
+    Again(CookId),
+    /// Beginning from a card that was handed over.
+    Cards,
     /// Pits, thermometers, habits and the viewer's choices.
     Settings,
     /// Letting other phones in.
@@ -34,9 +40,12 @@ impl Page {
             ("", None, None) => Self::Start,
             ("settings", None, None) => Self::Settings,
             ("phones", None, None) => Self::Phones,
+            ("card", None, None) => Self::Cards,
             ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
             ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
             ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
+            ("cook", Some(id), Some("card")) => Self::Card(id.parse().ok()?),
+            ("cook", Some(id), Some("again")) => Self::Again(id.parse().ok()?),
             ("meat", Some(id), None) => Self::Meat(id.parse().ok()?),
             ("meat", Some(id), Some("check")) => Self::Check(id.parse().ok()?),
             _ => return None,
@@ -50,6 +59,9 @@ impl Page {
             Self::Start => "/".into(),
             Self::Settings => "/settings".into(),
             Self::Phones => "/phones".into(),
+            Self::Cards => "/card".into(),
+            Self::Card(cook) => format!("/cook/{cook}/card"),
+            Self::Again(cook) => format!("/cook/{cook}/again"),
             Self::Now(cook) => format!("/cook/{cook}"),
             Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
             Self::Write(cook) => format!("/cook/{cook}/write"),
@@ -95,6 +107,9 @@ mod tests {
             Page::Now(cook),
             Page::Timeline(cook),
             Page::Write(cook),
+            Page::Card(cook),
+            Page::Again(cook),
+            Page::Cards,
             Page::Meat(piece),
             Page::Check(piece),
         ] {

@@ -35,7 +35,8 @@ pub fn lanes(lines: &[Line]) -> Markup {
     html! { ol .lines.lanes { @for line in lines { li .line data-weight=(weight(line.weight)) { (inside(line)) } } } }
 }
 
-fn inside(line: &Line) -> Markup {
+/// What a line says, as a link where it leads somewhere.
+pub fn inside(line: &Line) -> Markup {
     let text = html! {
         span .name { (line.name) }
         @if !line.state.is_empty() { " " span .state { (line.state) } }

@@ -71,10 +71,19 @@ impl<'a> Sheet<'a> {
     /// A form to `action`, with what makes it safe to send twice. `id` is unique on the page: a form that was not taken
     /// comes back with what was typed in it.
     pub fn form(&self, id: &str, action: &str, inside: Markup) -> Markup {
+        self.form_as(id, action, None, inside)
+    }
+
+    /// The same for a form that a file may be sent with, also where scripts are off.
+    pub fn form_with_file(&self, id: &str, action: &str, inside: Markup) -> Markup {
+        self.form_as(id, action, Some("multipart/form-data"), inside)
+    }
+
+    fn form_as(&self, id: &str, action: &str, kind: Option<&str>, inside: Markup) -> Markup {
         let kept = self.is_back(id).then(|| self.beside.typed.text("token"));
         let token = kept.map_or_else(once::token, str::to_owned);
         html! {
-            form method="post" action=(action) {
+            form method="post" action=(action) enctype=[kind] {
                 input type="hidden" name="token" value=(token);
                 input type="hidden" name="form" value=(id);
                 input type="hidden" name="back" value=(self.page.path());

@@ -4,8 +4,9 @@ use super::{Page, Sheet, layout::Head, parts, parts::Kind};
 use crate::demo::{Demo, PREFIX};
 use maud::{Markup, html};
 use slowbend_core::{
+    ids::CookId,
     moment::HOUR,
-    screens::StartScreen,
+    screens::{Line, Place, StartScreen},
     words::typed::{Seek, time_field},
 };
 
@@ -44,13 +45,15 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
 fn begin(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
     let labels = &screen.form;
     let two = time_field(&sheet.say, "14:00", sheet.now + AHEAD, Seek::Next);
-    let serve = two.map_or(String::new(), |at| sheet.say.datetime_field(at));
+    let serve = two.map_or(String::new(), |at| sheet.say.clock_day(at, sheet.now));
     html! {
         section .card {
             h2 { (labels.heading) }
+            (ways(sheet, screen))
             (sheet.form(FORM, "/cook", html! {
                 (parts::field(sheet, FORM, "name", &labels.name, "", Kind::Text))
-                (parts::field(sheet, FORM, "serve", &labels.serve, &serve, Kind::Moment))
+                (parts::field(sheet, FORM, "serve", &labels.serve, &serve, Kind::Text))
+                p .how { (sheet.say.text("begin-serve-how")) }
                 (parts::field(sheet, FORM, "people", &labels.people, "", Kind::Number))
                 (new_pit(sheet, screen.pits.is_empty()))
                 fieldset {
@@ -65,6 +68,28 @@ fn begin(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
                 button .button data-tone="main" { (labels.start) }
             }))
         }
+    }
+}
+
+/// The shorter ways to begin: as the last cook, or from a card.
+fn ways(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
+    let last = screen.past.first().or(screen.open.first());
+    let last = last.filter(|_| sheet.beside.before.is_none());
+    html! {
+        p .links.ways {
+            @if let Some((line, cook)) = last.and_then(|line| Some((line, cook_of(line)?))) {
+                a .button href=(Page::Again(cook).path()) { (sheet.say.text("begin-last")) small { (line.name) } }
+            }
+            a .button href=(Page::Cards.path()) { (sheet.say.text("begin-from-card")) }
+        }
+    }
+}
+
+/// The cook that a line leads to.
+fn cook_of(line: &Line) -> Option<CookId> {
+    match line.link? {
+        Place::Now { cook } | Place::Timeline { cook } => Some(cook),
+        _ => None,
     }
 }
 
@@ -146,9 +171,27 @@ fn demo(sheet: &Sheet<'_>, screen: &StartScreen, heading: &str) -> Markup {
 
 fn past(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
     html! {
-        (parts::section(sheet.words.past, &screen.past))
+        @if !screen.past.is_empty() {
+            section {
+                h2 { (sheet.words.past) }
+                ul .lines { @for line in &screen.past { (past_line(sheet, line)) } }
+            }
+        }
         @if let Some(before) = screen.past_next {
             p { a .button href=(format!("{}?before={before}", Page::Start.path())) { (sheet.words.earlier) } }
+        }
+    }
+}
+
+/// A past cook, with the way to begin it once more.
+fn past_line(sheet: &Sheet<'_>, line: &Line) -> Markup {
+    let again = sheet.say.text("begin-again");
+    html! {
+        li .line.past data-weight=(parts::weight(line.weight)) {
+            (parts::inside(line))
+            @if let Some(cook) = cook_of(line) {
+                p { a .button href=(Page::Again(cook).path()) aria-label=[parts::named(&again, &line.name)] { (again) } }
+            }
         }
     }
 }

@@ -12,6 +12,10 @@ pub fn page(sheet: &Sheet<'_>, screen: &Timeline) -> (Head, Markup) {
     };
     let main = html! {
         h1 { (screen.title) }
+        p .links {
+            a .button href=(Page::Card(screen.cook).path()) { (sheet.say.text("card-of-this")) }
+            a .button href=(Page::Again(screen.cook).path()) { (sheet.say.text("begin-again")) }
+        }
         ol .timeline { @for line in &screen.lines { (one(sheet, line)) } }
         @if let Some(before) = screen.next {
             p { a .button href=(format!("{}?before={before}", Page::Timeline(screen.cook).path())) { (sheet.words.earlier) } }

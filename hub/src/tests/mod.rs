@@ -1,6 +1,7 @@
 //! The pages, asked in-process: no port, no browser, a clock that stands.
 
 mod acts;
+mod card;
 mod contrast;
 mod demo;
 mod faults;
@@ -94,6 +95,34 @@ pub async fn post(home: &Arc<Home>, path: &str, fields: &[(&str, &str)]) -> Answ
         .header(header::CONTENT_TYPE, "application/x-www-form-urlencoded");
     let body = encoded(fields);
     let request = request.header(header::CONTENT_LENGTH, body.len());
+    send(home, request.body(Body::from(body)).unwrap()).await
+}
+
+/// Sends a form that a file may come with; an empty `file` is none chosen.
+pub async fn post_file(
+    home: &Arc<Home>,
+    path: &str,
+    fields: &[(&str, &str)],
+    file: &str,
+) -> Answer {
+    const EDGE: &str = "edge-of-a-part";
+    let mut body = String::new();
+    for (name, value) in fields {
+        body.push_str(&format!(
+            "--{EDGE}\r\nContent-Disposition: form-data; name=\"{name}\"\r\n\r\n{value}\r\n"
+        ));
+    }
+    body.push_str(&format!(
+        "--{EDGE}\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a.json\"\r\n\r\n{file}\r\n--{EDGE}--\r\n"
+    ));
+    let request = Request::post(path)
+        .header(header::HOST, "127.0.0.1:7410")
+        .header(header::ORIGIN, "http://127.0.0.1:7410")
+        .header(
+            header::CONTENT_TYPE,
+            format!("multipart/form-data; boundary={EDGE}"),
+        )
+        .header(header::CONTENT_LENGTH, body.len());
     send(home, request.body(Body::from(body)).unwrap()).await
 }
 

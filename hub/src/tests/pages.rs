@@ -15,6 +15,9 @@ async fn each_page_is_there_in_both_languages_and_links_only_to_what_is_there() 
         now.clone(),
         format!("{now}/write"),
         format!("{now}/timeline"),
+        format!("{now}/card"),
+        format!("{now}/again"),
+        "/card".into(),
     ];
     paths.extend([meat.clone(), format!("{meat}/check")]);
     let mut linked = vec![];
@@ -46,7 +49,8 @@ async fn a_page_is_whole_without_its_script() {
     let (_folder, home) = home();
     let now = cook(&home, "Regatta lunch").await;
     let meat = links(&get(&home, &now).await.body, "/meat/").remove(0);
-    for path in ["/", "/settings", &now, &format!("{now}/write"), &meat] {
+    let pages = ["write", "again"].map(|page| format!("{now}/{page}"));
+    for path in ["/", "/settings", "/card", &now, &pages[0], &pages[1], &meat] {
         let body = get(&home, path).await.body;
         assert_eq!(body.matches("<h1").count(), 1, "{path}");
         assert!(

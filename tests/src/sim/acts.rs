@@ -2,7 +2,7 @@
 
 use super::{picture::Picture, rng::Rng};
 use slowbend_core::{
-    acts::{Act, NewMeat},
+    acts::{Act, NewDish, NewMeat, PlannedMeat},
     cadence::Cadence,
     checks::{BarkSet, Bend, Cut, ProbeFeel, Spot, Temperature, TestResult},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
@@ -89,19 +89,47 @@ impl Making<'_> {
     }
 
     fn start(&mut self) -> Act {
-        let meats = (0..self.rng.from_to(0, 3))
+        let meats: Vec<NewMeat> = (0..self.rng.from_to(0, 3))
             .map(|_| self.new_meat())
             .collect();
         let serve = Serve {
             at: self.now + self.rng.from_to(1, 14) * HOUR,
             zone: "America/Chicago".into(),
         };
+        if self.rng.chance(25) {
+            return self.start_planned(meats, serve);
+        }
         Act::StartCook {
             name: "Regatta lunch".into(),
             serve: self.rng.chance(80).then_some(serve),
             people: Some(14),
             meats,
             demo: false,
+        }
+    }
+
+    /// As from a cook card, one in some that wishes for too little among them.
+    fn start_planned(&mut self, meats: Vec<NewMeat>, serve: Serve) -> Act {
+        let planned = meats.into_iter().map(|meat| PlannedMeat {
+            meat,
+            pull_at: self
+                .rng
+                .chance(30)
+                .then(|| Mk::from_f(self.rng.from_to(150, 205))),
+            wrap: self.rng.chance(40).then_some(Wrap::Paper),
+            rest_min: self.rng.chance(40).then_some(20),
+            pit_heat: None,
+        });
+        Act::StartPlanned {
+            name: "Regatta lunch".into(),
+            serve: Some(serve),
+            people: Some(14),
+            meats: planned.collect(),
+            dishes: vec![NewDish {
+                name: "Slaw".into(),
+                hot: false,
+            }],
+            notes: vec!["Wind from the lake".into()],
         }
     }
 

@@ -8,6 +8,7 @@ use serde::Serialize;
 use serde_json::{Value, json};
 use slowbend_core::{
     acts::{Act, Outcome},
+    card::CardAsk,
     door::{OpenArgs, SensorReading, Slowbend},
     error::Trouble,
     ids::{CookId, PieceId},
@@ -192,6 +193,11 @@ impl Night {
             ("timeline", Some(of)) => {
                 shown(door.timeline(viewer, parsed::<CookId>(&of)?, None, &now))
             }
+            ("card", Some(of)) => {
+                let (of, ask) = (parsed::<CookId>(&of)?, CardAsk::default());
+                shown(door.card(viewer, of, &ask, &now))
+            }
+            ("again", Some(of)) => shown(door.again(viewer, parsed::<CookId>(&of)?, &now)),
             ("piece", Some(of)) => shown(door.piece(viewer, parsed::<PieceId>(&of)?, &now)),
             ("check", Some(of)) => shown(door.check(viewer, parsed::<PieceId>(&of)?, &now)),
             _ => Err(format!("there is no screen {see}, or it lacks of what")),

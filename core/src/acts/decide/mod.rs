@@ -1,7 +1,7 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
-//! crew owns, `people` who is there, `cooks`, `pieces`, `parts`, `checking`, `opening`, `pits`, `dishes` and `jobs` one
+//! crew owns, `people` who is there, `cooks`, `planned`, `pieces`, `parts`, `checking`, `opening`, `pits`, `dishes` and `jobs` one
 //! cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
 //!
@@ -22,6 +22,7 @@ mod parts;
 mod people;
 mod pieces;
 mod pits;
+mod planned;
 mod ranges;
 mod said;
 mod setup;
@@ -35,9 +36,11 @@ mod laws;
 #[cfg(test)]
 mod stories;
 #[cfg(test)]
-mod testing;
+pub(crate) mod testing;
 
 pub use boil::{BOILS, expected_in};
+pub(crate) use ranges::{PEOPLE_RANGE, pit_heat, pull_at, rest_minutes};
+pub(crate) use texts::{LINE_CHARS_MAX, note_text};
 
 use super::Act;
 use crate::{
@@ -148,6 +151,21 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
             meats,
             demo,
         } => cooks::start(context, name, serve.as_ref(), *people, meats, *demo),
+        Act::StartPlanned {
+            name,
+            serve,
+            people,
+            meats,
+            dishes,
+            notes,
+        } => {
+            let occasion = planned::Occasion {
+                name,
+                serve: serve.as_ref(),
+                people: *people,
+            };
+            planned::start(context, &occasion, meats, dishes, notes)
+        }
         Act::FinishCook { cook } => cooks::finish(context, *cook),
         Act::AddMeat { cook, meat } => cooks::add_meat(context, *cook, meat),
         Act::Note { cook, about, text } => cooks::note(context, *cook, *about, text),

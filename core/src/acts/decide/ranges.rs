@@ -5,12 +5,13 @@
 use super::Context;
 use crate::{
     cadence::{Cadence, EVERY_MIN_MAX, EVERY_MIN_MIN},
-    checks::{Cut, refused::READABLE},
+    checks::{Cut, cuts::Degrees, refused::READABLE},
     error::Refused,
     log::Band,
-    safety::{Form, minimum},
+    moment::MINUTE,
+    safety::{Form, Source, minimum},
     units::Mk,
-    words::{Arg, Measure, key, typed::MEAT_GRAMS},
+    words::{Arg, Measure, Words, key, typed::MEAT_GRAMS},
 };
 use std::ops::RangeInclusive;
 
@@ -20,9 +21,11 @@ pub(super) struct Whole {
     refusal: &'static str,
 }
 
+/// How many may eat.
+pub(crate) const PEOPLE_RANGE: RangeInclusive<i64> = 1..=5_000;
 /// How many eat.
 pub(super) const PEOPLE: Whole = Whole {
-    range: 1..=5_000,
+    range: PEOPLE_RANGE,
     refusal: key("error-people-range"),
 };
 /// How many minutes a pit may be left alone, up to a day.
@@ -72,6 +75,10 @@ pub(super) const MEAT: Heat = Heat {
     range: *READABLE.start()..=*READABLE.end(),
     refusal: key("error-meat-heat-range"),
 };
+/// The least that hot food is held at, 140 °F. USDA, as [`Source::UsdaTwoHours`] says.
+const HOT_HELD: Mk = Mk::from_f(140);
+/// The longest that a meat is meant to rest, minutes: a day.
+const REST_MINUTES_MAX: i64 = 1_440;
 /// The hottest inside of a meat that anybody takes it off at: where its water boils.
 const PULL_MAX: Mk = Mk::from_c_milli(100_000);
 
@@ -140,17 +147,64 @@ impl Context<'_> {
         form: Form,
         temp: Option<Mk>,
     ) -> Result<Option<Mk>, Refused> {
-        let (say, least) = (self.say(), minimum(cut, form));
-        if temp.is_none_or(|temp| (least.temp..=PULL_MAX).contains(&temp)) {
-            return Ok(temp);
-        }
-        let (low, high) = (say.temperature(least.temp), say.temperature(PULL_MAX));
-        let source = say.text(least.source.key());
-        let args = [
-            ("low", Arg::Text(&low)),
-            ("high", Arg::Text(&high)),
-            ("source", Arg::Text(&source)),
-        ];
-        Err(say.refuse("error-pull-range", &args).into())
+        pull_at(&self.say(), cut, form, temp)
     }
+}
+
+/// When a meat is taken off, for whoever reads `say`: never below the published minimum of its cut and form.
+pub(crate) fn pull_at(
+    say: &Words<'_>,
+    cut: Cut,
+    form: Form,
+    temp: Option<Mk>,
+) -> Result<Option<Mk>, Refused> {
+    let least = minimum(cut, form);
+    if temp.is_none_or(|temp| (least.temp..=PULL_MAX).contains(&temp)) {
+        return Ok(temp);
+    }
+    let (low, high) = (say.temperature(least.temp), say.temperature(PULL_MAX));
+    let source = say.text(least.source.key());
+    let args = [
+        ("low", Arg::Text(&low)),
+        ("high", Arg::Text(&high)),
+        ("source", Arg::Text(&source)),
+    ];
+    Err(say.refuse("error-pull-range", &args).into())
+}
+
+/// How long a meat is meant to rest, minutes: never shorter than the rest that goes with its published minimum.
+pub(crate) fn rest_minutes(
+    say: &Words<'_>,
+    cut: Cut,
+    form: Form,
+    minutes: Option<i64>,
+) -> Result<Option<i64>, Refused> {
+    let least = minimum(cut, form);
+    let low = (least.rest_ms + MINUTE - 1) / MINUTE;
+    if minutes.is_none_or(|minutes| (low..=REST_MINUTES_MAX).contains(&minutes)) {
+        return Ok(minutes);
+    }
+    let source = say.text(least.source.key());
+    let args = [
+        ("low", Arg::Number(low)),
+        ("high", Arg::Number(REST_MINUTES_MAX)),
+        ("source", Arg::Text(&source)),
+    ];
+    Err(say.refuse("error-rest-range", &args).into())
+}
+
+/// What the air of a pit is meant to be held between: nothing cooks where food would not even be held hot.
+pub(crate) fn pit_heat(say: &Words<'_>, heat: Degrees) -> Result<Degrees, Refused> {
+    let range = HOT_HELD..=*PIT_AIR.range.end();
+    if range.contains(&heat.low) && range.contains(&heat.high) && heat.low < heat.high {
+        return Ok(heat);
+    }
+    let (low, high) = (say.temperature(HOT_HELD), say.temperature(*range.end()));
+    let source = say.text(Source::UsdaTwoHours.key());
+    let args = [
+        ("low", Arg::Text(&low)),
+        ("high", Arg::Text(&high)),
+        ("source", Arg::Text(&source)),
+    ];
+    Err(say.refuse("error-pit-meant-range", &args).into())
 }

@@ -7,7 +7,7 @@ use super::Context;
 use crate::{
     error::Refused,
     words::{
-        Arg,
+        Arg, Words,
         typed::{self, is_hidden},
     },
 };
@@ -34,12 +34,7 @@ impl Context<'_> {
 
     /// A note of one or more lines, not empty.
     pub(super) fn note_text(&self, text: &str) -> Result<String, Refused> {
-        let lines: Vec<String> = text.lines().map(shown).collect();
-        let note = lines.join("\n").trim().to_owned();
-        if note.is_empty() {
-            return Err(self.say().refuse("error-note-empty", &[]).into());
-        }
-        self.no_longer_than(note, NOTE_CHARS_MAX)
+        note_text(&self.say(), text)
     }
 
     /// The name that an instrument gives itself or a channel: kept to the letter, because readings come under it.
@@ -53,16 +48,30 @@ impl Context<'_> {
     }
 
     fn no_longer_than(&self, text: String, limit: usize) -> Result<String, Refused> {
-        let length = text.chars().count();
-        if length <= limit {
-            return Ok(text);
-        }
-        let args = [
-            ("length", Arg::Number(length as i64)),
-            ("limit", Arg::Number(limit as i64)),
-        ];
-        Err(self.say().refuse("error-text-long", &args).into())
+        no_longer_than(&self.say(), text, limit)
     }
+}
+
+/// A note of one or more lines, not empty, for whoever reads `say`.
+pub(crate) fn note_text(say: &Words<'_>, text: &str) -> Result<String, Refused> {
+    let lines: Vec<String> = text.lines().map(shown).collect();
+    let note = lines.join("\n").trim().to_owned();
+    if note.is_empty() {
+        return Err(say.refuse("error-note-empty", &[]).into());
+    }
+    no_longer_than(say, note, NOTE_CHARS_MAX)
+}
+
+fn no_longer_than(say: &Words<'_>, text: String, limit: usize) -> Result<String, Refused> {
+    let length = text.chars().count();
+    if length <= limit {
+        return Ok(text);
+    }
+    let args = [
+        ("length", Arg::Number(length as i64)),
+        ("limit", Arg::Number(limit as i64)),
+    ];
+    Err(say.refuse("error-text-long", &args).into())
 }
 
 fn shown(text: &str) -> String {

@@ -56,6 +56,7 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
         Payload::CookFinished(_) => cook.finished = Some(when),
         Payload::FieldSet(set) => fields::set_in_cook(cook, set, known.by()),
         Payload::PieceAdded(_)
+        | Payload::PieceMeant(_)
         | Payload::PieceSplit(_)
         | Payload::PiecesJoined(_)
         | Payload::StageSet(_)

@@ -20,6 +20,11 @@ pub fn apply(cook: &mut Cook, known: &Known, payload: &Payload) {
                 .entry(fact.piece)
                 .or_insert_with(|| Piece::added(fact.clone(), known.by()));
         }
+        Payload::PieceMeant(fact) => {
+            if let Some(piece) = cook.pieces.get_mut(&fact.piece) {
+                piece.meant = Some(fact.meant);
+            }
+        }
         Payload::PieceSplit(split) => self::split(cook, split.piece, &split.into, known.by()),
         Payload::PiecesJoined(joined) => join(cook, &joined.pieces, &joined.into, known.by()),
         Payload::StageSet(set) => {
@@ -96,6 +101,7 @@ fn follow(first: &Piece, part: &Part, form: Form, from: &[PieceId], by: By) -> P
     };
     Piece {
         pull_at: Reg::new(first.pull_at.value, by),
+        meant: first.meant,
         stages: first.stages.clone(),
         moves: first.moves.clone(),
         rub: first.rub.clone(),

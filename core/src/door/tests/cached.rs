@@ -228,6 +228,15 @@ fn of_cook() -> Vec<Payload> {
         }
         .into(),
         DishReady { dish, ready: true }.into(),
+        PieceMeant {
+            piece: one,
+            meant: Meant {
+                wrap: Some(Wrap::Foil),
+                rest_min: Some(30),
+                pit: None,
+            },
+        }
+        .into(),
         CookFinished {}.into(),
     ];
     let stages = [

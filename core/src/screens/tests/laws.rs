@@ -7,6 +7,7 @@ use crate::{
         Act,
         decide::{Context, Owner, decide},
     },
+    card::{self, CardAsk},
     cook::{
         Known,
         story::{Told, cook, piece},
@@ -15,7 +16,7 @@ use crate::{
     log::{Entry, EntryKey},
     moment::Moment,
     screens::{self, StartInput},
-    words::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit},
+    words::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit, Words},
 };
 use serde_json::Value;
 
@@ -59,6 +60,17 @@ fn screens(
             .unwrap(),
         ),
     ];
+    let ask = CardAsk {
+        by: "Ann".into(),
+        notes: true,
+    };
+    let card = screens::card(known, viewer, cook(1), &ask, moment).unwrap();
+    let read = card::read(&Words::of(viewer), &card.text).unwrap();
+    all.push(("card", serde_json::to_value(card).unwrap()));
+    for anew in [false, true] {
+        let begin = screens::begin(known, viewer, &read, anew, moment);
+        all.push(("begin", serde_json::to_value(begin).unwrap()));
+    }
     for of in [1, 2, 3, 4] {
         let meat = screens::piece(known, viewer, piece(of), moment).unwrap();
         all.push(("meat", serde_json::to_value(meat).unwrap()));

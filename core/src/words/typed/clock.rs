@@ -2,15 +2,15 @@
 
 use super::{
     Arg, Refused, Words,
-    date::{instant, read_time},
-    hour::{Typed, day, time_of_day},
+    date::{datetime_field, instant, read_time},
+    hour::{Day, Typed, day, time_of_day},
     scan::{plain, quoted},
 };
 use crate::{
     moment::MINUTE,
     words::zone::{instant_of, local},
 };
-use chrono::{NaiveTime, TimeDelta};
+use chrono::{Datelike, NaiveTime, TimeDelta, Weekday};
 
 /// Which of the occurrences of a time of day is meant.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,7 +23,7 @@ pub enum Seek {
     Last,
 }
 
-/// Reads "2 pm", "2:05 p. m.", "14:00", "noon", "tomorrow 6 am", "mañana a las 6 am" in the viewer's zone. A bare "2:05"
+/// Reads "2 pm", "2:05 p. m.", "14:00", "noon", "tomorrow 6 am", "2 pm tomorrow", "sábado a las 6 am" in the viewer's zone. A bare "2:05"
 /// is 02:05 to a viewer with a 24-hour clock; with a 12-hour clock it is whichever half of the day `seek` finds,
 /// except with a day named, where it is refused. Gaps and repeated hours are as [`instant_of`] says.
 pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Result<i64, Refused> {
@@ -32,8 +32,22 @@ pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Resu
     let typed = time_of_day(time, say.viewer().hours).ok_or_else(|| unread(say, text))?;
     match (day, typed) {
         (None, _) => instant(say, sought(say, typed, reference_ms, seek)),
-        (Some(days), Typed::Sure(time)) => instant(say, on_day(say, reference_ms, days, time)),
+        (Some(Day::Off(days)), Typed::Sure(time)) => {
+            instant(say, on_day(say, reference_ms, days, time))
+        }
+        (Some(Day::Named(weekday)), Typed::Sure(time)) => {
+            instant(say, on_weekday(say, weekday, time, reference_ms, seek))
+        }
         (Some(_), Typed::Half(time)) => Err(either_half(say, text, time)),
+    }
+}
+
+/// Reads when something is to be: as [`clock`] reads the next one, or the value of a form's date-and-time field.
+pub fn when(say: &Words<'_>, text: &str, reference_ms: i64) -> Result<i64, Refused> {
+    let is_date = |text: &str| text.starts_with(|c: char| c.is_ascii_digit()) && text.contains('-');
+    match is_date(text.trim()) {
+        true => datetime_field(say, text),
+        false => clock(say, text, reference_ms, Seek::Next),
     }
 }
 
@@ -83,6 +97,27 @@ fn sought(say: &Words<'_>, typed: Typed, reference_ms: i64, seek: Seek) -> i64 {
         Seek::Next => found.filter(|&ms| ms >= minute).min(),
         Seek::Last => found.filter(|&ms| ms <= reference_ms).max(),
         Seek::Nearest => found.min_by_key(|&ms| (ms.abs_diff(reference_ms), ms < reference_ms)),
+    };
+    sought.unwrap_or(reference_ms)
+}
+
+/// The instant of `time` on the weekday of that name that is sought.
+fn on_weekday(
+    say: &Words<'_>,
+    weekday: Weekday,
+    time: NaiveTime,
+    reference_ms: i64,
+    seek: Seek,
+) -> i64 {
+    let today = local(say.zone, reference_ms).date().weekday();
+    let days = i64::from(weekday.num_days_from_monday()) - i64::from(today.num_days_from_monday());
+    let found = [-7, 0, 7].map(|week| on_day(say, reference_ms, days + week, time));
+    let minute = reference_ms.div_euclid(MINUTE).saturating_mul(MINUTE);
+    let found = found.into_iter();
+    let sought = match seek {
+        Seek::Next => found.filter(|&ms| ms >= minute).min(),
+        Seek::Last => found.filter(|&ms| ms <= reference_ms).max(),
+        Seek::Nearest => found.min_by_key(|ms| ms.abs_diff(reference_ms)),
     };
     sought.unwrap_or(reference_ms)
 }
@@ -151,6 +186,50 @@ mod tests {
                 "{text}"
             );
         }
+    }
+
+    #[test]
+    fn a_day_may_stand_after_the_time_and_have_a_name() {
+        let viewer = test_viewer(Locale::EnUs);
+        for (text, hours) in [
+            ("2 p.m. tomorrow", 29),
+            ("noon tomorrow", 27),
+            ("Saturday 2 pm", 5),
+            ("sábado a las 2 pm", 5),
+            ("Sat 8:00 AM", 7 * 24 - 1),
+            ("Sunday noon", 27),
+            ("2 pm on Friday", 6 * 24 + 5),
+        ] {
+            let read = hours_from_morning(&viewer, text, Seek::Next);
+            assert_eq!(read, Ok(hours), "{text}");
+        }
+        assert_eq!(
+            hours_from_morning(&viewer, "Fri 11 pm", Seek::Last),
+            Ok(-10)
+        );
+        assert!(hours_from_morning(&viewer, "Saturday", Seek::Next).is_err());
+        assert!(hours_from_morning(&viewer, "sat 2:00", Seek::Next).is_err());
+    }
+
+    #[test]
+    fn what_is_written_of_the_days_ahead_can_be_typed_back() {
+        let hours = |hours: i64| MORNING + hours * HOUR;
+        for viewer in [Locale::EnUs, Locale::EsUs].map(test_viewer) {
+            let say = Words::of(&viewer);
+            for at in [5, 20, 29, 50, 6 * 24].map(hours) {
+                let written = say.clock_day(at, MORNING);
+                assert_eq!(when(&say, &written, MORNING), Ok(at), "{written}");
+            }
+        }
+    }
+
+    #[test]
+    fn when_takes_a_date_as_well() {
+        let viewer = test_viewer(Locale::EnUs);
+        let say = Words::of(&viewer);
+        let two = Ok(MORNING + 5 * HOUR);
+        assert_eq!(when(&say, "2026-06-13T14:00", MORNING), two);
+        assert_eq!(when(&say, " 2 pm", MORNING), two);
     }
 
     #[test]

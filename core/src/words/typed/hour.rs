@@ -1,7 +1,7 @@
 //! The words and figures of a time of day, before any date or zone: "2 pm", "14h05", "noon", "mañana a las 6 am".
 
 use crate::words::HourCycle;
-use chrono::NaiveTime;
+use chrono::{NaiveTime, Weekday};
 
 /// A time of day as typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -12,27 +12,79 @@ pub(super) enum Typed {
     Half(NaiveTime),
 }
 
-/// The day named at the start, and the rest.
-pub(super) fn day(text: &str) -> (Option<i64>, &str) {
-    const DAYS: [(&str, i64); 7] = [
-        ("today", 0),
-        ("hoy", 0),
-        ("tomorrow", 1),
-        ("mañana", 1),
-        ("manana", 1),
-        ("yesterday", -1),
-        ("ayer", -1),
-    ];
-    let named = DAYS
-        .iter()
-        .find_map(|&(word, days)| Some((days, text.strip_prefix(word)?)));
-    let (day, rest) = named.map_or((None, text), |(days, rest)| {
-        (Some(days), rest.trim_start_matches([' ', ',']))
-    });
-    let at = ["at ", "a las ", "a la "]
-        .iter()
-        .find_map(|word| rest.strip_prefix(word));
-    (day, at.unwrap_or(rest))
+/// A day as typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Day {
+    /// So many days from the day of reference.
+    Off(i64),
+    /// The next one of that name.
+    Named(Weekday),
+}
+
+/// The words that name a day.
+const DAYS: [(&str, Day); 39] = [
+    ("today", Day::Off(0)),
+    ("hoy", Day::Off(0)),
+    ("tomorrow", Day::Off(1)),
+    ("mañana", Day::Off(1)),
+    ("manana", Day::Off(1)),
+    ("yesterday", Day::Off(-1)),
+    ("ayer", Day::Off(-1)),
+    ("monday", Day::Named(Weekday::Mon)),
+    ("mon", Day::Named(Weekday::Mon)),
+    ("lunes", Day::Named(Weekday::Mon)),
+    ("lun", Day::Named(Weekday::Mon)),
+    ("tuesday", Day::Named(Weekday::Tue)),
+    ("tue", Day::Named(Weekday::Tue)),
+    ("martes", Day::Named(Weekday::Tue)),
+    ("mar", Day::Named(Weekday::Tue)),
+    ("wednesday", Day::Named(Weekday::Wed)),
+    ("wed", Day::Named(Weekday::Wed)),
+    ("miércoles", Day::Named(Weekday::Wed)),
+    ("miercoles", Day::Named(Weekday::Wed)),
+    ("mié", Day::Named(Weekday::Wed)),
+    ("mie", Day::Named(Weekday::Wed)),
+    ("thursday", Day::Named(Weekday::Thu)),
+    ("thu", Day::Named(Weekday::Thu)),
+    ("jueves", Day::Named(Weekday::Thu)),
+    ("jue", Day::Named(Weekday::Thu)),
+    ("friday", Day::Named(Weekday::Fri)),
+    ("fri", Day::Named(Weekday::Fri)),
+    ("viernes", Day::Named(Weekday::Fri)),
+    ("vie", Day::Named(Weekday::Fri)),
+    ("saturday", Day::Named(Weekday::Sat)),
+    ("sat", Day::Named(Weekday::Sat)),
+    ("sábado", Day::Named(Weekday::Sat)),
+    ("sabado", Day::Named(Weekday::Sat)),
+    ("sáb", Day::Named(Weekday::Sat)),
+    ("sab", Day::Named(Weekday::Sat)),
+    ("sunday", Day::Named(Weekday::Sun)),
+    ("sun", Day::Named(Weekday::Sun)),
+    ("domingo", Day::Named(Weekday::Sun)),
+    ("dom", Day::Named(Weekday::Sun)),
+];
+
+/// The day named before or after the time of day, and the rest: "tomorrow at 2 pm", "2 p.m. tomorrow", "sábado 14:00".
+pub(super) fn day(text: &str) -> (Option<Day>, &str) {
+    let at_the_end = |text: &'_ str| -> Option<(Day, usize)> {
+        let (rest, word) = text.rsplit_once([' ', ','])?;
+        Some((named(word)?, rest.len()))
+    };
+    let begins = text.find([' ', ',']).unwrap_or(text.len());
+    let (day, rest) = match (named(&text[..begins]), at_the_end(text)) {
+        (Some(day), _) => (Some(day), text[begins..].trim_start_matches([' ', ','])),
+        (None, Some((day, end))) => (Some(day), text[..end].trim_end_matches([' ', ','])),
+        (None, None) => (None, text),
+    };
+    let before = ["at ", "a las ", "a la ", "a "];
+    let time = before.iter().find_map(|word| rest.strip_prefix(word));
+    let time = time.unwrap_or(rest);
+    (day, time.strip_suffix(" on").unwrap_or(time))
+}
+
+fn named(word: &str) -> Option<Day> {
+    let known = DAYS.iter().find(|(known, _)| *known == word);
+    known.map(|(_, day)| *day)
 }
 
 /// Reads a time of day, for a viewer with `hours`.
@@ -113,8 +165,19 @@ mod tests {
 
     #[test]
     fn a_day_is_taken_off_the_front() {
-        assert_eq!(day("tomorrow at 2 pm"), (Some(1), "2 pm"));
-        assert_eq!(day("ayer, a las 14:00"), (Some(-1), "14:00"));
+        assert_eq!(day("tomorrow at 2 pm"), (Some(Day::Off(1)), "2 pm"));
+        assert_eq!(day("ayer, a las 14:00"), (Some(Day::Off(-1)), "14:00"));
         assert_eq!(day("a la 1 pm"), (None, "1 pm"));
+    }
+
+    #[test]
+    fn a_day_is_taken_off_the_end_as_people_say_it() {
+        assert_eq!(day("2 p.m. tomorrow"), (Some(Day::Off(1)), "2 p.m."));
+        assert_eq!(day("a las 2 pm mañana"), (Some(Day::Off(1)), "2 pm"));
+        let saturday = Some(Day::Named(Weekday::Sat));
+        assert_eq!(day("2:30 pm on saturday"), (saturday, "2:30 pm"));
+        assert_eq!(day("sáb 14:00"), (saturday, "14:00"));
+        assert_eq!(day("sábado a mediodía"), (saturday, "mediodía"));
+        assert_eq!(day("saturday"), (saturday, ""));
     }
 }

@@ -16,7 +16,7 @@ mod scan;
 mod temperature;
 mod weight;
 
-pub use clock::{Seek, clock, time_field};
+pub use clock::{Seek, clock, time_field, when};
 pub use date::{YEARS, datetime_field, instant};
 pub use duration::{DURATION_MS, duration};
 pub use measure::measure;

@@ -19,7 +19,7 @@ pub fn cook(opened: &mut Opened, viewer: &Viewer, to: Option<&str>) -> Result<Co
             .iter()
             .chain(&start.past)
             .filter_map(|line| match line.link.map(Page::from) {
-                Some(Page::Now(cook)) => Some((cook, line.name.as_str())),
+                Some(Page::Now(cook) | Page::Timeline(cook)) => Some((cook, line.name.as_str())),
                 _ => None,
             });
     let known: Vec<(CookId, &str)> = known.collect();
@@ -35,7 +35,7 @@ pub fn cook(opened: &mut Opened, viewer: &Viewer, to: Option<&str>) -> Result<Co
     match named.collect::<Vec<_>>()[..] {
         [(cook, _)] => Ok(*cook),
         _ => Err(End::refused(format!(
-            "No one cook is called “{to}”. Give --cook with one of these ids:\n{}",
+            "No one cook is called “{to}”. Name it by one of these ids:\n{}",
             listed(&known)
         ))),
     }

@@ -3,7 +3,7 @@
 //! The file's first rows give a plan. What they leave open is asked on the terminal, or told with the option that
 //! answers it.
 
-mod into;
+pub mod into;
 mod questions;
 mod report;
 

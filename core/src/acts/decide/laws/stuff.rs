@@ -3,9 +3,9 @@
 
 use super::super::testing::*;
 use crate::{
-    acts::{Act, NewMeat},
+    acts::{Act, NewDish, NewMeat, PlannedMeat},
     cadence::Cadence,
-    checks::{BarkSet, Cut, Spot, Temperature, TestResult},
+    checks::{BarkSet, Cut, Spot, Temperature, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
     log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     moment::HOUR,
@@ -208,6 +208,26 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             people: Some(b),
             meats: vec![meat.clone(), meat.clone()],
             demo: false,
+        },
+        Act::StartPlanned {
+            name: text.clone(),
+            serve: None,
+            people: Some(b),
+            meats: vec![PlannedMeat {
+                meat: meat.clone(),
+                pull_at: Some(Mk(a)),
+                wrap: Some(Wrap::Foil),
+                rest_min: Some(b),
+                pit_heat: Some(Degrees {
+                    low: Mk(a),
+                    high: Mk(b),
+                }),
+            }],
+            dishes: vec![NewDish {
+                name: other.clone(),
+                hot: false,
+            }],
+            notes: vec![text.clone()],
         },
         Act::AddMeat { cook, meat },
         Act::FinishCook { cook },
