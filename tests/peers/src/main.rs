@@ -1,12 +1,13 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages absorb csv openings crdt`) those. Prints one table
-//! and ends with 1 where a row is short of its reach.
+//! Without arguments all of them run; with names (`tap fold screens pages absorb csv openings crdt drawn`) those. Prints one
+//! table and ends with 1 where a row is short of its reach.
 
 mod absorb;
 mod crdt;
 mod csv_import;
 mod door;
+mod drawn;
 mod fold;
 mod harness;
 mod invent;
@@ -22,7 +23,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 8] = [
+const BENCHES: [(&str, Bench); 9] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
@@ -31,6 +32,7 @@ const BENCHES: [(&str, Bench); 8] = [
     ("csv", csv_import::rows),
     ("openings", openings::rows),
     ("crdt", crdt::rows),
+    ("drawn", drawn::rows),
 ];
 
 fn main() -> Result<ExitCode> {

@@ -58,7 +58,8 @@ pub fn alone(turns: usize, mut ours: impl FnMut() -> Result<Duration>) -> Result
     Ok(median((0..turns).map(|_| ours()).collect::<Result<_>>()?))
 }
 
-fn median(mut times: Vec<Duration>) -> Duration {
+/// The one in the middle; there has to be one.
+pub fn median(mut times: Vec<Duration>) -> Duration {
     times.sort_unstable();
     times[times.len() / 2]
 }

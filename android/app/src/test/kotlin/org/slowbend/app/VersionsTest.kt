@@ -52,4 +52,13 @@ class VersionsTest {
             assertEquals(ours, versions[ours], properties[theirs])
         }
     }
+
+    @Test
+    fun `the stories are lived with the same`() {
+        val stories = File("../../tests/kotlin/pom.xml").readText()
+        fun said(name: String) = Regex("<$name>([^<]+)</$name>").find(stories)?.groupValues?.get(1)
+        assertEquals(properties["kotlin.version"], said("kotlin"))
+        assertEquals(properties["jna.version"], said("jna"))
+        assertEquals(named["org.jetbrains.kotlinx:kotlinx-serialization-json-jvm"], listOf(said("json")))
+    }
 }
