@@ -46,6 +46,8 @@ pub fn app_behind(home: Arc<Home>, gate: Gate) -> Router {
 pub fn routes(home: Arc<Home>) -> Router {
     Router::new()
         .route("/assets/{file}", get(assets::serve))
+        .route("/away", get(pages::away))
+        .route("/away.js", get(assets::away_script))
         .route("/live", get(live::events))
         .route("/rings", get(live::rings))
         .route("/rang", post(forms::rang::post))

@@ -1,7 +1,7 @@
 // What the checks stand on: the home post on a free port with an empty folder, a Chromium with an empty profile, and a
 // count. Start at `begin`.
 import { spawn } from "node:child_process";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createRequire } from "node:module";
@@ -50,19 +50,32 @@ export async function begin(program, browser) {
 }
 
 /** A page of its own, whose console and policy are listened to. */
-async function open(chrome, address, { script = true, width = 390, height = 844, locale = "en-US", zoom = 1 } = {}) {
+async function open(chrome, address, { script = true, width = 390, height = 844, locale = "en-US", zoom = 1, scheme = "light", motion = "no-preference" } = {}) {
   const context = await chrome.newContext({
     javaScriptEnabled: script, locale, timezoneId: "America/Chicago", baseURL: address,
-    viewport: { width: Math.round(width / zoom), height: Math.round(height / zoom) }, deviceScaleFactor: zoom,
+    viewport: { width: Math.round(width / zoom), height: Math.round(height / zoom) }, deviceScaleFactor: zoom, colorScheme: scheme, reducedMotion: motion,
+    serviceWorkers: process.env.FRESH ? "block" : "allow",
   });
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
   page.on("console", (message) => message.type() === "error" && faults.push(`console: ${message.text()}`));
   page.on("pageerror", (error) => faults.push(`script: ${error.message}`));
+  if (process.env.FRESH) await undress(page);
   if (script) {
     await page.addInitScript(() => document.addEventListener("securitypolicyviolation", (event) => console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`)));
   }
   return page;
+}
+
+/** Gives the page style and script as they lie on disk: a change is seen without a build. Not for checks. */
+async function undress(page) {
+  const assets = new URL("../../hub/src/assets/", import.meta.url);
+  const list = await readFile(new URL("mod.rs", assets), "utf8");
+  for (const kind of ["css", "js"]) {
+    const files = [...list.matchAll(new RegExp(`include_str!\\("(${kind}/[a-z]+\\.${kind})"\\)`, "g"))].map((found) => found[1]);
+    const body = (await Promise.all(files.map((file) => readFile(new URL(file, assets), "utf8")))).join("");
+    await page.route(`**/assets/slowbend.${kind}*`, (route) => route.fulfill({ body, contentType: `text/${kind === "js" ? "javascript" : kind}` }));
+  }
 }
 
 /** One check: its name says what holds. */

@@ -1,11 +1,11 @@
 //! What stands around each page: head, bar, what rings, what was just said, and the foot that says what a page can do.
 
-use super::{Page, Sheet};
+use super::{Page, Sheet, wall};
 use crate::{
     assets,
     demo::{Demo, OUT},
     viewer::Reader,
-    words::{HubWords, words},
+    words::words,
 };
 use maud::{DOCTYPE, Markup, html};
 use slowbend_core::{
@@ -25,7 +25,6 @@ pub struct Head {
 
 /// The whole page.
 pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -> Markup {
-    let words = sheet.words;
     let wait = (head.until - sheet.now).max(1_000);
     let zone_asked = !sheet.reader.zone_chosen;
     frame(
@@ -36,16 +35,17 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
             (bar(sheet, head.cook))
             div #ringing role="alert" hidden {
                 p { strong {} " " span {} }
-                a .button href="/" { (words.show) }
+                a .button href="/" { (sheet.words.show) }
             }
+            p #away role="alert" hidden { (sheet.words.away) }
             p #speech .unseen role="status" {}
-            main #main tabindex="-1" data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-stay[sheet.beside.typed.given("card").is_some()] data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
+            main #main tabindex="-1" data-path=(sheet.page.path()) data-page=[matches!(sheet.page, Page::Now(_)).then_some("now")] data-wait=(wait) data-stay[sheet.beside.typed.given("card").is_some()] data-zone=[zone_asked.then_some(&sheet.reader.viewer.zone)] {
                 (said(sheet))
                 (invented(sheet))
                 (due(sheet, alarms))
                 (main)
             }
-            (foot(words))
+            (foot(sheet))
         },
     )
 }
@@ -53,16 +53,21 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
 /// A page with one sentence, for when there is nothing else to show.
 pub fn plain(reader: &Reader, sentence: &str) -> Markup {
     let words = words(reader.viewer.locale);
+    alone(reader, words.stopped, sentence, words.to_start)
+}
+
+/// A heading, a sentence, and a way to the first page under `link`.
+pub fn alone(reader: &Reader, heading: &str, sentence: &str, link: &str) -> Markup {
     frame(
         reader,
-        words.stopped,
+        heading,
         false,
         html! {
             header .bar { a .brand href="/" { (mark()) "Slowbend" } }
             main #main tabindex="-1" {
-                h1 { (words.stopped) }
+                h1 { (heading) }
                 p .refused role="alert" { (sentence) }
-                p { a .button href="/" { (words.to_start) } }
+                p { a .button href="/" { (link) } }
             }
         },
     )
@@ -84,6 +89,7 @@ fn frame(reader: &Reader, title: &str, anew: bool, body: Markup) -> Markup {
                 @if anew { noscript { meta http-equiv="refresh" content="60"; } }
                 link rel="stylesheet" href=(assets::path("slowbend.css"));
                 link rel="icon" href=(assets::path("icon.svg")) type="image/svg+xml";
+                link rel="apple-touch-icon" href=(assets::path("icon-192.png"));
                 link rel="manifest" href=(assets::path("manifest.webmanifest"));
                 script src=(assets::path("slowbend.js")) defer {}
             }
@@ -116,8 +122,9 @@ fn bar(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
     };
     html! {
         header .bar {
-            a .brand href="/" { (mark()) "Slowbend" }
-            button #sound type="button" hidden data-on=(words.sound_on) { (words.sound) }
+            a .brand href="/" aria-label="Slowbend" { (mark()) span { "Slowbend" } }
+            button #prop type="button" hidden data-prop=(sheet.say.text("wall-prop")) data-leave=(sheet.say.text("wall-leave")) {}
+            button #sound type="button" hidden data-off=(words.sound) data-on=(words.sound_on) { (words.sound) }
             nav aria-label=(words.pages) {
                 @for (page, label) in cook.into_iter().flat_map(pages) { (nav_link(sheet, page, label)) }
                 (nav_link(sheet, Page::Settings, words.settings))
@@ -172,12 +179,13 @@ const fn urgency(urgency: Urgency) -> &'static str {
     }
 }
 
-fn foot(words: &HubWords) -> Markup {
+fn foot(sheet: &Sheet<'_>) -> Markup {
+    let words = sheet.words;
     html! {
         footer .foot {
             p { (words.rings_while_open) }
             noscript { p { (words.no_script) } }
-            p #away hidden { (words.away) }
+            (wall::link(sheet))
         }
     }
 }

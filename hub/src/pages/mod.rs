@@ -17,6 +17,7 @@ mod settings;
 mod sheet;
 mod start;
 mod timeline;
+mod wall;
 mod write;
 
 pub use layout::plain;
@@ -31,7 +32,7 @@ use axum::{
 };
 use maud::Markup;
 use serde::Deserialize;
-use slowbend_core::{card::CardAsk, error::Trouble};
+use slowbend_core::{card::CardAsk, error::Trouble, words::Words};
 use std::sync::Arc;
 
 /// What an address may carry beside its path.
@@ -145,12 +146,25 @@ pub async fn render(
                 }
                 _ => begin::take(&sheet),
             },
+            Page::Wall => wall::page(&sheet),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Phones => phones::page(&sheet, lan.as_deref()),
         };
         Ok(layout::whole(&sheet, &head, &alarms, main))
     })
     .await
+}
+
+/// What a browser keeps to show while the home post cannot be reached.
+pub async fn away(reader: Reader) -> Response {
+    let say = Words::of(&reader.viewer);
+    let page = layout::alone(
+        &reader,
+        &say.text("wall-away-title"),
+        &say.text("wall-away"),
+        &say.text("frame-again"),
+    );
+    answer(StatusCode::OK, page)
 }
 
 /// An answer that no cache keeps: a page shown again after "back" must not be yesterday's.

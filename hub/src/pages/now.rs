@@ -2,7 +2,10 @@
 
 use super::{Page, Sheet, layout::Head, parts};
 use maud::{Markup, html};
-use slowbend_core::screens::{Headline, Pitside, Place, Weight};
+use slowbend_core::{
+    screens::{Headline, Pitside, Place, Weight},
+    words::Arg,
+};
 
 pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
     let head = Head {
@@ -19,17 +22,18 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
             p .serve { (screen.serve) }
         }
         (parts::notices(sheet, &screen.notices))
-        div .board {
+        div .field-of-view {
             (headline(sheet, &screen.now, is_due))
             div .side {
                 section {
                     h2 { (words.meats) }
                     (parts::lanes(&screen.meats))
+                    (counts(sheet, screen))
                     @if !screen.others.is_empty() {
                         details { summary { (screen.rest.as_deref().unwrap_or(words.more_meats)) } (parts::lines(&screen.others)) }
                     }
                 }
-                (parts::section(words.pits, &screen.pits))
+                div .pits { (parts::section(words.pits, &screen.pits)) }
             }
             @if !is_due { (parts::folded_cautions(sheet, &screen.now.cautions)) }
         }
@@ -65,7 +69,21 @@ fn headline(sheet: &Sheet<'_>, now: &Headline, is_due: bool) -> Markup {
             @if !now.why.is_empty() { p .why { (now.why) } }
             (parts::buttons(sheet, "now", &now.buttons))
             @if meat.is_none() && let Some(link) = link { (parts::links(std::slice::from_ref(link))) }
-            @if is_due { (parts::short_cautions(&now.cautions)) }
+            @if is_due { (parts::short_cautions(sheet, &now.cautions)) }
+        }
+    }
+}
+
+/// How many meats are not shown, for each number of them that a propped screen may have no room for; the script shows the one
+/// that is so.
+fn counts(sheet: &Sheet<'_>, screen: &Pitside) -> Markup {
+    let others = screen.others.len();
+    let all = others + screen.meats.len();
+    html! {
+        @for left in others + 1..=all {
+            p .rest hidden data-rest=(left) data-others=(others) {
+                (sheet.say.with("screen-more-meats", &[("count", Arg::Number(i64::try_from(left).unwrap_or(i64::MAX)))]))
+            }
         }
     }
 }

@@ -30,6 +30,8 @@ pub enum Page {
     Settings,
     /// Letting other phones in.
     Phones,
+    /// The screen it is shown on.
+    Wall,
 }
 
 impl Page {
@@ -41,6 +43,7 @@ impl Page {
             ("settings", None, None) => Self::Settings,
             ("phones", None, None) => Self::Phones,
             ("card", None, None) => Self::Cards,
+            ("wall", None, None) => Self::Wall,
             ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
             ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
             ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
@@ -62,6 +65,7 @@ impl Page {
             Self::Cards => "/card".into(),
             Self::Card(cook) => format!("/cook/{cook}/card"),
             Self::Again(cook) => format!("/cook/{cook}/again"),
+            Self::Wall => "/wall".into(),
             Self::Now(cook) => format!("/cook/{cook}"),
             Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
             Self::Write(cook) => format!("/cook/{cook}/write"),
@@ -104,6 +108,7 @@ mod tests {
             Page::Start,
             Page::Settings,
             Page::Phones,
+            Page::Wall,
             Page::Now(cook),
             Page::Timeline(cook),
             Page::Write(cook),

@@ -5,6 +5,7 @@ use maud::{Markup, html};
 use slowbend_core::{
     moment::MINUTE,
     screens::{Button, Caution, Line, Link, Notice, Tone, VerdictText, Weight},
+    words::Arg,
 };
 
 /// How long ago something may have been done, minutes: what a cook remembers. Common practice, no source.
@@ -41,11 +42,32 @@ pub fn inside(line: &Line) -> Markup {
         span .name { (line.name) }
         @if !line.state.is_empty() { " " span .state { (line.state) } }
         @if !line.detail.is_empty() { " " span .detail { (line.detail) } }
+        (bow(line.weight))
     };
     html! {
         @match &line.link {
             Some(place) => a href=(Page::from(*place).path()) { (text) },
             None => div { (text) },
+        }
+    }
+}
+
+/// The bow of a boat on its way to the post of the finish: far off, near, across it, across it with a flag up; beached where
+/// it is over. The state beside it says the same in words.
+fn bow(weight: Weight) -> Markup {
+    let from = match weight {
+        Weight::Calm | Weight::Faint => 0,
+        Weight::Soon => 15,
+        Weight::Call | Weight::Wake => 28,
+    };
+    let hull = format!("M{from} 15q14-13 27 0q-13 13-27 0z");
+    html! {
+        svg .bow viewBox="0 0 56 28" aria-hidden="true" focusable="false" {
+            @if weight == Weight::Faint { path d="M0 15h27" {} } @else {
+                path d="M45 2v24" {}
+                path .hull d=(hull) {}
+            }
+            @if weight == Weight::Wake { path .hull d="M45 0l-17 5 17 5z" {} }
         }
     }
 }
@@ -164,11 +186,19 @@ fn distinct(cautions: &[Caution]) -> Vec<&Caution> {
     kept
 }
 
-/// Cautions of the act that is due, a line each that opens to all of it and to who says so.
-pub fn short_cautions(cautions: &[Caution]) -> Markup {
+/// Cautions of the act that is due: one line that counts them and begins with the first, and opens to all of them and to who
+/// says so. A line each would push the meats out of sight.
+pub fn short_cautions(sheet: &Sheet<'_>, found: &[Caution]) -> Markup {
+    let all = distinct(found);
+    let count = i64::try_from(all.len()).unwrap_or(i64::MAX);
     html! {
-        @for caution in distinct(cautions) {
-            details .caution { summary { span { (caution.text) } } p { cite { (caution.source) } } }
+        @if let Some(first) = all.first() {
+            details .caution {
+                summary {
+                    span { strong { (sheet.say.with("wall-cautions", &[("count", Arg::Number(count))])) ":" } " " (first.text) }
+                }
+                (cautions(found))
+            }
         }
     }
 }

@@ -5,7 +5,8 @@
 
 use std::collections::BTreeMap;
 
-const CSS: &str = include_str!("../assets/slowbend.css");
+use crate::assets::CSS;
+
 const TABLE: &str = include_str!("published/wcag_contrast.csv");
 
 /// Which color stands on which, and at least how clearly. All text has 7:1, the softer text too: it is read in the sun.
@@ -51,17 +52,33 @@ fn contrast(one: [u8; 3], other: [u8; 3]) -> f64 {
     (one.max(other) + 0.05) / (one.min(other) + 0.05)
 }
 
-/// The custom properties that are colors, in each `:root` block in turn.
+/// The rules for the root element, each with what it selects and what it sets.
+fn roots() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let rules = CSS.split(":root").skip(1);
+    rules.filter_map(|rule| {
+        let (selector, rest) = rule.split_once('{')?;
+        Some((selector.trim(), rest.split('}').next()?))
+    })
+}
+
+/// The custom properties that are colors, in each rule that sets them for screens: the day, the night that the device asks
+/// for, the night that was chosen.
 fn blocks() -> Vec<Colors> {
-    let blocks = CSS.split(":root {").skip(1);
     let properties = |block: &str| {
-        let lines = block.split('}').next().unwrap_or_default().split(';');
-        let pairs = lines.filter_map(|line| line.trim().strip_prefix("--")?.split_once(':'));
+        let pairs = block
+            .split(';')
+            .filter_map(|line| line.trim().strip_prefix("--")?.split_once(':'));
         pairs
             .filter_map(|(name, value)| Some((name.to_owned(), color(value)?)))
             .collect()
     };
-    blocks.map(properties).collect()
+    let screens = roots().filter(|(selector, _)| {
+        ["", ":not([data-inks=bright])", "[data-inks=dark]"].contains(selector)
+    });
+    let all: Vec<Colors> = screens.map(|(_, block)| properties(block)).collect();
+    all.into_iter()
+        .filter(|colors| !colors.is_empty())
+        .collect()
 }
 
 #[test]
@@ -85,11 +102,12 @@ fn the_formula_is_that_of_the_table() {
 #[test]
 fn every_pair_is_clear_by_day_and_by_night() {
     let blocks = blocks();
-    assert_eq!(blocks.len(), 2, "one for the day, one for the night");
+    assert_eq!(blocks.len(), 3, "one for the day, two for the night");
     assert!(
         blocks[0].keys().eq(blocks[1].keys()),
         "both set every color"
     );
+    assert_eq!(blocks[1], blocks[2], "the night is one, however it came");
     for (colors, when) in blocks.iter().zip(["day", "night"]) {
         for (text, ground, least) in PAIRS {
             let found = contrast(colors[text], colors[ground]);
@@ -103,18 +121,14 @@ fn every_pair_is_clear_by_day_and_by_night() {
 
 #[test]
 fn no_color_stands_outside_the_pairs() {
-    let rules: String = CSS
-        .split(":root {")
-        .map(|part| part.split_once('}').map_or("", |found| found.1))
-        .collect();
-    let plain = rules
+    let plain = CSS
         .split(['{', '}', ';'])
         .filter_map(|line| line.split_once(':'));
     let used = plain.filter(|(name, _)| {
         let name = name.trim();
         name.contains("color")
             || name.starts_with("background")
-            || name.starts_with("border")
+            || (name.starts_with("border") && name != "border-radius")
             || name == "box-shadow"
     });
     for (name, value) in used {

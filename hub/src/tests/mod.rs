@@ -70,7 +70,7 @@ async fn send(home: &Arc<Home>, request: Request<Body>) -> Answer {
         status,
         to,
         cookie,
-        body: String::from_utf8(body.to_vec()).unwrap(),
+        body: String::from_utf8_lossy(&body).into_owned(),
     }
 }
 
