@@ -46,11 +46,11 @@ export async function begin(program, browser) {
     await new Promise((gone) => server.once("exit", gone));
     await rm(folder, { recursive: true, force: true });
   };
-  return { address, end, open: (options) => open(chrome, address, options) };
+  return { address, pid: server.pid, end, open: (options) => open(chrome, address, options) };
 }
 
 /** A page of its own, whose console and policy are listened to. */
-async function open(chrome, address, { script = true, width = 390, height = 844, locale = "en-US", zoom = 1, scheme = "light", motion = "no-preference" } = {}) {
+async function open(chrome, address, { script = true, width = 390, height = 844, locale = "en-US", zoom = 1, scheme = "light", motion = "no-preference", quiet = false } = {}) {
   const context = await chrome.newContext({
     javaScriptEnabled: script, locale, timezoneId: "America/Chicago", baseURL: address,
     viewport: { width: Math.round(width / zoom), height: Math.round(height / zoom) }, deviceScaleFactor: zoom, colorScheme: scheme, reducedMotion: motion,
@@ -58,7 +58,8 @@ async function open(chrome, address, { script = true, width = 390, height = 844,
   });
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
-  page.on("console", (message) => message.type() === "error" && faults.push(`console: ${message.text()}`));
+  // A quiet page is one whose faults are expected: it is sent where nothing is.
+  page.on("console", (message) => !quiet && message.type() === "error" && faults.push(`console: ${message.text()}`));
   page.on("pageerror", (error) => faults.push(`script: ${error.message}`));
   if (process.env.FRESH) await undress(page);
   if (script) {

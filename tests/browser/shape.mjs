@@ -7,7 +7,7 @@ const TARGET = 44;
 const GLOVE = 56;
 const VERB = 72;
 
-const paths = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings"];
+const paths = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones"];
 
 /** What can be touched and is smaller than `least`: links in running text are let be, as the criterion does. */
 const small = (page, selector, least) => page.locator(selector).evaluateAll((all, least) => {
