@@ -10,7 +10,7 @@ const LEVELS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const SIZES = { phone: [390, 844], tablet: [820, 1180], desktop: [1440, 900] };
 const LANGUAGES = { English: "en-US", Spanish: "es-MX" };
 
-const all = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, "/settings", "/wall", "/phones", "/away", "/nowhere"];
+const all = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones", "/away", "/nowhere"];
 
 async function unfold(page) {
   await page.locator("summary").evaluateAll((all) => all.forEach((summary) => (summary.parentElement.open = true)));
@@ -50,13 +50,14 @@ export async function access({ open }, places) {
           const lost = await page.evaluate(() => {
             document.documentElement.style.fontSize = "200%";
             const over = document.documentElement.scrollWidth - innerWidth;
+            const wide = [...document.querySelectorAll("body *")].filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5).map((one) => `${one.tagName}.${one.className}`);
             const cut = [...document.querySelectorAll("main *, .bar *")].filter((one) => {
               const style = getComputedStyle(one);
               return style.overflow !== "visible" && !one.matches(".unseen, svg, select, input, textarea, label.ago span") && (one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1);
             });
-            return { over, cut: cut.map((one) => `${one.tagName}.${one.className} ${one.textContent.slice(0, 30)}`) };
+            return { over, wide: wide.slice(0, 4), cut: cut.map((one) => `${one.tagName}.${one.className} ${one.textContent.slice(0, 30)}`) };
           });
-          hold(lost.over <= 0, `${path} at ${width} is ${lost.over} px too wide`);
+          hold(lost.over <= 0, `${path} at ${width} is ${lost.over} px too wide: ${lost.wide}`);
           hold(lost.cut.length === 0, `${path} at ${width} cuts ${lost.cut.join("; ")}`);
         }
       }
@@ -88,7 +89,7 @@ async function tabTo(page, target) {
       if (!one || one === document.body) return null;
       const style = getComputedStyle(one);
       const box = one.getBoundingClientRect();
-      return { name: `${one.tagName} ${one.textContent.trim().slice(0, 25)}`, ring: style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2, inSight: box.bottom > 0 && box.top < innerHeight };
+      return { name: `${one.tagName} ${one.name ?? ""} ${one.textContent.trim().slice(0, 25)} ${style.outline} ${box.top}–${box.bottom}`, ring: style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2, inSight: box.bottom > 0 && box.top < innerHeight };
     });
     if (!at) continue;
     hold(at.ring && at.inSight, `the focus on ${at.name} does not show`);
@@ -98,7 +99,7 @@ async function tabTo(page, target) {
 }
 
 async function byKeyboard({ open }) {
-  const page = await open();
+  const page = await open({ motion: "reduce" });
   const keys = page.keyboard;
   const press = async (target, key = "Enter") => {
     await tabTo(page, target);

@@ -29,6 +29,7 @@ for (const kind of ["input", "focusin"]) document.addEventListener(kind, () => (
 
 // Out of reach: said at the top, tried again, and after two minutes rung, for nothing else would ring any more.
 function away(is) {
+  if (!$("away")) return;
   $("away").hidden = !is;
   if (!is) {
     clearTimeout(lost);

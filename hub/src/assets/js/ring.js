@@ -34,6 +34,10 @@ document.addEventListener("click", (event) => {
   else soundOn();
 });
 
+// What this page rang. The home post is told a little later: other screens that are open hear of the same thing at the same
+// moment, and each is to ring.
+const rung = new Set();
+
 async function ring() {
   let due;
   try {
@@ -41,7 +45,9 @@ async function ring() {
   } catch {
     return;
   }
-  if (!Array.isArray(due) || due.length === 0) return;
+  if (!Array.isArray(due) || !$("ringing")) return;
+  due = due.filter((one) => !one.covers.every((id) => rung.has(id)));
+  if (due.length === 0) return;
   const first = due[0];
   if (!play(first.urgency === "wake" ? 6 : 3)) return;
   say(first.title);
@@ -52,8 +58,11 @@ async function ring() {
   // The page of the cook itself shows it larger.
   box.hidden = base + first.cook === location.pathname;
   const body = new URLSearchParams();
-  for (const one of due) for (const id of one.covers) body.append("id", id);
-  fetch(`${base}/rang`, { method: "POST", body });
+  for (const id of due.flatMap((one) => one.covers)) {
+    rung.add(id);
+    body.append("id", id);
+  }
+  setTimeout(() => fetch(`${base}/rang`, { method: "POST", body }), 2_000);
 }
 
 function play(times) {

@@ -48,8 +48,10 @@ function fit(is) {
   for (const one of counts) one.hidden = true;
   if (!is || lanes.length < 2) return;
   const others = Number(counts[0]?.dataset.others || 0);
-  const box = lanes[0].parentElement;
-  for (let shown = lanes.length; shown > 0 && box.parentElement.parentElement.getBoundingClientRect().bottom + scrollY > innerHeight; shown--) {
+  const side = document.querySelector(".side");
+  const undo = document.querySelector(".undo[data-size=huge]");
+  const room = innerHeight - (undo ? undo.offsetHeight : 0);
+  for (let shown = lanes.length; shown > 0 && side.getBoundingClientRect().bottom + scrollY > room; shown--) {
     lanes[shown - 1].hidden = true;
     const left = lanes.length - shown + 1 + others;
     for (const one of counts) one.hidden = Number(one.dataset.rest) !== left;
