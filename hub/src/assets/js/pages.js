@@ -48,6 +48,9 @@ function patch(page, next, own, sent) {
   dressed();
 }
 
+// A page with one sentence stands alone: from it the browser goes by itself.
+const hasFrame = () => $("ringing") !== null;
+
 // What every page needs once it stands.
 function dressed() {
   for (const label of document.querySelectorAll("[data-file]")) label.hidden = false;
@@ -59,7 +62,7 @@ function dressed() {
 
 document.addEventListener("submit", async (event) => {
   const form = event.target;
-  if (event.defaultPrevented) return;
+  if (event.defaultPrevented || !hasFrame()) return;
   event.preventDefault();
   const button = event.submitter;
   if (form.method === "get") return void follow(`${form.action}?${new URLSearchParams(new FormData(form))}`);
@@ -76,7 +79,7 @@ document.addEventListener("submit", async (event) => {
 
 document.addEventListener("click", (event) => {
   const link = event.target.closest("a[href^='/']");
-  if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+  if (!link || !hasFrame() || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
   if (link.hasAttribute("download") || baseOf(new URL(link.href).pathname) !== base) return;
   event.preventDefault();
   follow(link.href);
