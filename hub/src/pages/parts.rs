@@ -60,7 +60,7 @@ fn bow(weight: Weight) -> Markup {
         Weight::Soon => 15,
         Weight::Call | Weight::Wake => 28,
     };
-    let hull = format!("M{from} 15q14-13 27 0q-13 13-27 0z");
+    let hull = format!("M{from} 15q14-8 27 0q-13 8-27 0z");
     html! {
         svg .bow viewBox="0 0 56 28" aria-hidden="true" focusable="false" {
             @if weight == Weight::Faint { path d="M0 15h27" {} } @else {
