@@ -222,10 +222,11 @@ pub fn pit_kinds(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
     .map(|(kind, name)| (crate::forms::name_of(&kind), name))
 }
 
-/// What may have been done to a meat.
-pub fn forms(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
+/// What may have been done to a meat; `unknown` says, in core's words, that nobody knows.
+pub fn forms<'w>(words: &'w HubWords, unknown: &'w str) -> impl Iterator<Item = (String, &'w str)> {
     use slowbend_core::safety::Form;
     [
+        (Form::Unknown, unknown),
         (Form::Intact, words.form_intact),
         (Form::Injected, words.form_injected),
         (Form::Tenderised, words.form_tenderised),

@@ -1,7 +1,9 @@
 //! What one result means for a cut, and when to look again. Start at [`meaning`]. The minutes are common practice, no
 //! source; what a result means for safety is for [`verdict()`](super::verdict::verdict) alone to say.
 
-use super::{BarkSet, BoneShowing, Cut, CutFacts, Level, Test, TestResult, WrapCall, cut_facts};
+use super::{
+    BarkSet, BoneShowing, Cut, CutFacts, Joint, Level, Test, TestResult, WrapCall, cut_facts,
+};
 use crate::{
     safety::{Form, keyed::keyed, minimum},
     units::Mk,
@@ -25,6 +27,12 @@ keyed! {
         BoneDrawing = "meaning-bone-drawing",
         /// Drawn back as it does near the end: try the bend now.
         BoneTryBend = "meaning-bone-try-bend",
+        /// The joint is stiff: the bird needs time.
+        JointEarly = "meaning-joint-early",
+        /// The joint gives: nearly time to read.
+        JointNear = "meaning-joint-near",
+        /// The joint is loose: read the places now.
+        JointReadNow = "meaning-joint-read-now",
         /// The rub is wet: no mop and no wrap yet.
         BarkWet = "meaning-bark-wet",
         /// The rub has set: it may be mopped or wrapped.
@@ -81,6 +89,9 @@ pub fn meaning(cut: Cut, form: Form, result: &TestResult) -> Means {
         TestResult::Bone(BoneShowing::Hidden) => (Meaning::BoneEarly, far),
         TestResult::Bone(BoneShowing::QuarterInch) => (Meaning::BoneDrawing, near),
         TestResult::Bone(BoneShowing::HalfInch) => (Meaning::BoneTryBend, Some(0)),
+        TestResult::Twisted(Joint::Stiff) => (Meaning::JointEarly, far),
+        TestResult::Twisted(Joint::Gives) => (Meaning::JointNear, near),
+        TestResult::Twisted(Joint::Loose) => (Meaning::JointReadNow, Some(0)),
         TestResult::Lifted(_) | TestResult::Probed(_) => felt(result.feel(), near, far),
         TestResult::Heat(heat) => return means_warmth(cut, form, heat.mk),
     };
@@ -130,5 +141,6 @@ pub(super) fn by_warmth(facts: &CutFacts, mk: Mk) -> Level {
 
 /// Whether a result of this test says something of how near this cut is to done.
 pub(super) fn tells_progress(facts: &CutFacts, test: Test) -> bool {
-    facts.feel_by.contains(&test) || test == Test::Temperature || test == Test::BoneShowing
+    facts.feel_by.contains(&test)
+        || matches!(test, Test::Temperature | Test::BoneShowing | Test::Joint)
 }

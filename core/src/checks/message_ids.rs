@@ -1,8 +1,8 @@
 //! Every message id that checks and safety can ask the words for. Start at [`message_ids`].
 
 use super::{
-    BarkSet, Bend, BoneShowing, Cut, DoneState, Level, ProbeFeel, Reason, Refusal, SafeState, Spot,
-    Test, WrapCall,
+    BarkSet, Bend, BoneShowing, Cut, DoneState, Joint, Level, ProbeFeel, Reason, Refusal,
+    SafeState, Spot, Test, WrapCall,
     cuts::{DoneBy, Species, WrapKind},
     meaning::Meaning,
 };
@@ -14,7 +14,7 @@ pub fn message_ids() -> Vec<&'static str> {
     macro_rules! all {
         ($($kind:ident)*) => { $(ids.extend($kind::ALL.iter().map(|one| one.key()));)* };
     }
-    all!(BarkSet Bend BoneShowing Cut DoneState Level ProbeFeel Refusal SafeState Spot Test WrapCall);
+    all!(BarkSet Bend BoneShowing Cut DoneState Joint Level ProbeFeel Refusal SafeState Spot Test WrapCall);
     all!(DoneBy Species WrapKind Meaning CautionKind Doing Form Source);
     ids.extend(Test::ALL.iter().map(|test| test.how_key()));
     ids.sort_unstable();

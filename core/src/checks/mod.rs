@@ -30,6 +30,6 @@ pub use refused::{Refusal, Refused};
 pub use shown::PASS_MS;
 pub use standing::{Standing, Trust};
 pub use test_result::{
-    BarkSet, Bend, BoneShowing, ProbeFeel, Spot, Temperature, Test, TestResult, WrapCall,
+    BarkSet, Bend, BoneShowing, Joint, ProbeFeel, Spot, Temperature, Test, TestResult, WrapCall,
 };
 pub use verdict::{DatedResult, SafeState, Safety, Verdict, VerdictInput, verdict};

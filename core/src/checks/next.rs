@@ -2,6 +2,7 @@
 
 use super::{
     CutFacts, DoneState, Safety,
+    cuts::DoneBy,
     meaning::{meaning, means_warmth, tells_progress},
     seen::Seen,
 };
@@ -17,9 +18,20 @@ pub(super) fn next_check(
     match state {
         DoneState::Done | DoneState::Overdone | DoneState::UpdateToJudge => None,
         DoneState::CannotSay => Some(0),
-        DoneState::TenderOnly => Some((safety.rest_left_ms.unwrap_or(0) + MINUTE - 1) / MINUTE),
+        DoneState::TenderOnly => Some(minutes(safety.rest_left_ms.unwrap_or(0))),
+        // Hot enough, and the rest that goes with it is all that lacks.
+        DoneState::Close
+            if facts.done_by == DoneBy::Temperature && safety.rest_left_ms > Some(0) =>
+        {
+            safety.rest_left_ms.map(minutes)
+        }
         DoneState::NotYet | DoneState::Close => Some(patience(facts, seen, safety).unwrap_or(0)),
     }
+}
+
+/// Whole minutes, rounded up.
+const fn minutes(ms: i64) -> i64 {
+    (ms + MINUTE - 1) / MINUTE
 }
 
 /// The least done result decides: of all waits the longest.
@@ -43,9 +55,10 @@ fn patience(facts: &CutFacts, seen: &Seen, safety: &Safety) -> Option<i64> {
     felt.chain(warm).max()
 }
 
-/// Once a deciding test was tried, the bones' hint is spent.
+/// Once a deciding test was tried, or a bird was read, the hint of bones or joint is spent.
 fn tells(facts: &CutFacts, seen: &Seen, test: Test) -> bool {
-    let hint_spent = test == Test::BoneShowing && seen.feel(facts).is_some();
+    let hint_spent = test == Test::BoneShowing && seen.feel(facts).is_some()
+        || test == Test::Joint && !seen.readings.is_empty();
     test != Test::Temperature && tells_progress(facts, test) && !hint_spent
 }
 

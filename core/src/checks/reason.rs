@@ -24,6 +24,11 @@ pub enum Reason {
         /// Milliseconds of rest still to go.
         left_ms: i64,
     },
+    /// The published minimum is reached, and this cut is tough there still: it is done far above.
+    ToughAtMinimum {
+        /// The coldest, corrected, in millikelvin.
+        coldest: Mk,
+    },
     /// The published minimum is shown.
     MinimumShown {
         /// The coldest, corrected, in millikelvin.
@@ -76,7 +81,7 @@ pub enum Reason {
 
 impl Reason {
     /// The Fluent message ids of all reasons. The variables of each message are the fields of its reason, by name.
-    pub const KEYS: [&'static str; 16] = [
+    pub const KEYS: [&'static str; 17] = [
         "reason-update-first",
         "reason-below-minimum",
         "reason-rest-needed",
@@ -93,6 +98,7 @@ impl Reason {
         "reason-feel-behind-temperature",
         "reason-wrap-would-smear",
         "reason-stale",
+        "reason-tough-at-minimum",
     ];
 
     /// The Fluent message id of its text. That of [`Reason::Found`] takes the texts of the test and of the meaning.
@@ -114,6 +120,7 @@ impl Reason {
             Self::FeelBehindTemperature => Self::KEYS[13],
             Self::WrapWouldSmear => Self::KEYS[14],
             Self::Stale { .. } => Self::KEYS[15],
+            Self::ToughAtMinimum { .. } => Self::KEYS[16],
         }
     }
 }

@@ -7,7 +7,7 @@ use super::{
     seen::Seen,
     shown::Shown,
 };
-use crate::{checks::BarkSet, moment::MINUTE};
+use crate::{checks::BarkSet, moment::MINUTE, units::Mk};
 
 /// Results older than this are said to be, in milliseconds: 30 min. Common practice, no source.
 pub const STALE_AFTER_MS: i64 = 30 * MINUTE;
@@ -36,6 +36,9 @@ fn of_safety(facts: &CutFacts, seen: &Seen, shown: &Shown) -> Vec<Reason> {
     } = shown.safety;
     let mut all = vec![];
     match (state, coldest, rest_left_ms) {
+        (_, Some(coldest), Some(_)) if tough_at(facts, coldest) => {
+            all.push(Reason::ToughAtMinimum { coldest });
+        }
         (SafeState::Safe, Some(coldest), _) => all.push(Reason::MinimumShown { coldest }),
         (SafeState::NotSafe, _, Some(left_ms)) => all.push(Reason::RestNeeded { left_ms }),
         (SafeState::NotSafe, Some(coldest), _) => all.push(Reason::BelowMinimum {
@@ -52,6 +55,11 @@ fn of_safety(facts: &CutFacts, seen: &Seen, shown: &Shown) -> Vec<Reason> {
     let by_probe = state != SafeState::Safe && seen.readings.iter().any(|reading| !reading.instant);
     all.extend((facts.by_hand && by_probe).then_some(Reason::ReadByHand));
     all
+}
+
+/// Whether a cut that is done far above its minimum cannot be tender yet at this.
+fn tough_at(facts: &CutFacts, coldest: Mk) -> bool {
+    facts.is_done_far_above() && coldest < facts.close_from
 }
 
 fn of_thermometers(seen: &Seen) -> Vec<Reason> {
@@ -94,13 +102,13 @@ fn of_feel(facts: &CutFacts, seen: &Seen, safety: &Safety, state: DoneState) -> 
 }
 
 fn feel_and_warmth(facts: &CutFacts, seen: &Seen, safety: &Safety) -> Option<Reason> {
-    if facts.done_by != DoneBy::FeelAndTemperature {
-        return None;
-    }
     let tender = seen.feel(facts)? >= Level::Ready;
-    match (tender, by_warmth(facts, safety.coldest?) >= Level::Ready) {
-        (true, false) => Some(Reason::FeelAheadOfTemperature),
-        (false, true) => Some(Reason::FeelBehindTemperature),
+    let coldest = safety.coldest?;
+    let hot = by_warmth(facts, coldest) >= Level::Ready;
+    let both = facts.done_by == DoneBy::FeelAndTemperature;
+    match tender {
+        true if coldest < facts.tender_from() => Some(Reason::FeelAheadOfTemperature),
+        false if both && hot => Some(Reason::FeelBehindTemperature),
         _ => None,
     }
 }

@@ -91,12 +91,13 @@ impl Seen {
             .filter_map(|test| self.latest.get(test)?.1.feel())
     }
 
-    /// What the bones hint at, where they tell anything.
+    /// What the bones or the joint hint at, where they tell anything.
     pub(super) fn hint(&self, facts: &CutFacts) -> Option<Level> {
-        facts
-            .tests
-            .contains(&Test::BoneShowing)
-            .then(|| self.latest.get(&Test::BoneShowing)?.1.feel())?
+        let hints = [Test::BoneShowing, Test::Joint];
+        hints
+            .iter()
+            .filter(|test| facts.tests.contains(test))
+            .find_map(|test| self.latest.get(test)?.1.feel())
     }
 }
 

@@ -22,11 +22,14 @@ pub(super) fn state(facts: &CutFacts, seen: &Seen, safety: &Safety) -> DoneState
     }
 }
 
-/// How far along, safety apart.
+/// How far along, safety apart. A tender feel is not believed where the reading says that the collagen cannot have
+/// melted: ribs that crack at 145 °F were read in the wrong place, or felt so.
 fn level(facts: &CutFacts, seen: &Seen, safety: &Safety) -> Option<Level> {
     let warmth = safety.coldest.map(|mk| by_warmth(facts, mk));
     match (facts.done_by, seen.feel(facts), warmth) {
-        (DoneBy::Temperature, _, warmth) => warmth,
+        (DoneBy::Temperature, _, Some(warmth)) => Some(warmth),
+        (DoneBy::Temperature, _, None) => seen.hint(facts).map(|hint| hint.min(Level::Close)),
+        (DoneBy::Feel, Some(feel), Some(Level::NotYet)) => Some(feel.min(Level::Close)),
         (DoneBy::Feel, Some(feel), _) => Some(feel),
         (DoneBy::FeelAndTemperature, Some(feel), Some(warmth)) => Some(both(feel, warmth)),
         (DoneBy::FeelAndTemperature, Some(feel), None) => Some(feel),

@@ -17,6 +17,8 @@ keyed! {
         Bend = "test-bend",
         /// A skewer or thin probe pushed in.
         ProbeFeel = "test-probe-feel",
+        /// The leg of a bird moved in its joint.
+        Joint = "test-joint",
         /// The temperature inside, at a named place.
         Temperature = "test-temperature",
     }
@@ -31,6 +33,7 @@ impl Test {
             Self::BoneShowing => "how-bone-showing",
             Self::Bend => "how-bend",
             Self::ProbeFeel => "how-probe-feel",
+            Self::Joint => "how-joint",
             Self::Temperature => "how-temperature",
         }
     }
@@ -75,6 +78,18 @@ keyed! {
 }
 
 keyed! {
+    /// How the leg of a bird turns in its joint: a hint when to read it, never a word on whether it is done.
+    Joint {
+        /// Stiff: the whole bird moves with it.
+        Stiff = "joint-stiff",
+        /// Gives a little.
+        Gives = "joint-gives",
+        /// Turns loosely.
+        Loose = "joint-loose",
+    }
+}
+
+keyed! {
     /// What a fingertip drawn over the rub does.
     BarkSet {
         /// Comes away with rub on it.
@@ -111,6 +126,26 @@ keyed! {
         LowerThick = "spot-lower-thick",
         /// Breast: deep on the inner side, along the breastbone or where it was.
         InnerBreastbone = "spot-inner-breastbone",
+        /// Thick ribs: the meat over a middle bone, not touching it.
+        OverBone = "spot-over-bone",
+        /// Picnic: a finger's width (2 cm) from the bone.
+        NearBone = "spot-near-bone",
+        /// Brisket: the thickest part of the flat.
+        FlatThick = "spot-flat-thick",
+        /// Brisket: the middle of the point.
+        PointThick = "spot-point-thick",
+        /// Bird: the thickest part of the breast.
+        BreastThick = "spot-breast-thick",
+        /// Bird: the innermost part of the thigh, off the bone.
+        ThighInner = "spot-thigh-inner",
+        /// Bird: the innermost part of the wing.
+        WingInner = "spot-wing-inner",
+        /// Of several: the thickest one.
+        ThickestOne = "spot-thickest-one",
+        /// Of several: one from the coolest side of the pit.
+        CoolSideOne = "spot-cool-side-one",
+        /// Of several: one from between.
+        MiddleOne = "spot-middle-one",
         /// Anything stuffed: the middle of the stuffing.
         StuffingCenter = "spot-stuffing-center",
         /// Any other place: it can show that a meat is cold, never that it is done.
@@ -157,6 +192,9 @@ pub enum TestResult {
     /// Of the skewer.
     #[serde(rename = "probe_feel")]
     Probed(ProbeFeel),
+    /// Of the joint.
+    #[serde(rename = "joint")]
+    Twisted(Joint),
     /// Of the thermometer.
     #[serde(rename = "temperature")]
     Heat(Temperature),
@@ -171,19 +209,20 @@ impl TestResult {
             Self::Bone(_) => Test::BoneShowing,
             Self::Lifted(_) => Test::Bend,
             Self::Probed(_) => Test::ProbeFeel,
+            Self::Twisted(_) => Test::Joint,
             Self::Heat(_) => Test::Temperature,
         }
     }
 
-    /// How far along the feel finds the meat; none for what is not felt. A hint ([`BoneShowing`]) never says ready.
+    /// How far along the feel finds the meat; none for what is not felt. A hint ([`BoneShowing`], [`Joint`]) never says ready.
     pub const fn feel(&self) -> Option<Level> {
         match self {
             Self::Lifted(Bend::Stiff) | Self::Probed(ProbeFeel::Tight) => Some(Level::NotYet),
             Self::Lifted(Bend::Bows) | Self::Probed(ProbeFeel::Grabs) => Some(Level::Close),
             Self::Lifted(Bend::Cracks) | Self::Probed(ProbeFeel::Slides) => Some(Level::Ready),
             Self::Lifted(Bend::ComesApart) => Some(Level::Over),
-            Self::Bone(BoneShowing::Hidden) => Some(Level::NotYet),
-            Self::Bone(_) => Some(Level::Close),
+            Self::Bone(BoneShowing::Hidden) | Self::Twisted(Joint::Stiff) => Some(Level::NotYet),
+            Self::Bone(_) | Self::Twisted(_) => Some(Level::Close),
             Self::Bark(_) | Self::Color(_) | Self::Heat(_) => None,
         }
     }
@@ -196,6 +235,7 @@ impl TestResult {
             Self::Bone(bone) => bone.key(),
             Self::Lifted(bend) => bend.key(),
             Self::Probed(feel) => feel.key(),
+            Self::Twisted(joint) => joint.key(),
             Self::Heat(_) => Test::Temperature.key(),
         }
     }

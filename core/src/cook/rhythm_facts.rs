@@ -7,7 +7,7 @@ use crate::{
         cluster::{Wetting, clusters},
         rhythm::{Facts, Later, RubAnswer, Span},
     },
-    checks::{Cut, cut_facts},
+    checks::cut_facts,
     ids::DeviceId,
     log::Job,
     moment::MINUTE,
@@ -100,7 +100,7 @@ fn later(piece: &Piece, answer: &Answer) -> Option<Later> {
 /// Ribs that are kept wet are glazed, so that the glaze has set when they come off in time to rest and be on the table.
 /// Common practice, no source.
 fn glaze_from(cook: &Cook, piece: &Piece) -> Option<i64> {
-    let glazed = piece.cut == Cut::SpareRibs && piece.cadence.value != Cadence::None;
+    let glazed = piece.cut.is_pork_ribs() && piece.cadence.value != Cadence::None;
     let serve = cook.serve.value.as_ref().filter(|_| glazed)?;
     let ahead = cut_facts(piece.cut).rest.most + GLAZE_BEFORE_OFF_MIN;
     Some(serve.at.saturating_sub(ahead * MINUTE))

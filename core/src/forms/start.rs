@@ -8,7 +8,6 @@ use crate::{
     ids::PitId,
     log::Serve,
     moment::Moment,
-    safety::Form,
     words::{
         Viewer, Words,
         typed::{MEAT_GRAMS, name, weight, when},
@@ -85,7 +84,7 @@ fn meat(say: &Words<'_>, typed: &MeatTyped) -> Result<NewMeat, Refused> {
     Ok(NewMeat {
         name: String::new(),
         cut: typed.cut,
-        form: Form::Intact,
+        form: typed.cut.form_unsaid(),
         weight_g: given(&typed.weight).map(read).transpose()?,
         cadence: None,
         pit: typed.pit,

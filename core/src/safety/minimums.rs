@@ -25,16 +25,18 @@ keyed! {
         Rolled = "form-rolled",
         /// With a stuffing, which must reach the minimum too.
         Stuffed = "form-stuffed",
+        /// Nobody said, or nobody knows: not taken for whole muscle.
+        Unknown = "form-unknown",
     }
 }
 
-/// Whole-muscle pork, with [`CHART_REST_MS`]. USDA Safe Minimum Internal Temperature Chart.
-pub const PORK_INTACT: Mk = Mk::from_f(145);
-/// The rest that goes with [`PORK_INTACT`]: off the fire, at least 3 min. Same chart.
+/// Whole-muscle pork, beef and lamb, with [`CHART_REST_MS`]. USDA Safe Minimum Internal Temperature Chart.
+pub const MEAT_INTACT: Mk = Mk::from_f(145);
+/// The rest that goes with [`MEAT_INTACT`]: off the fire, at least 3 min. Same chart.
 pub const CHART_REST_MS: i64 = 3 * MINUTE;
 /// Injected or mechanically tenderized meat, with [`RAISED_HOLD_MS`]. FDA Food Code 2022, 3-401.11(A)(2).
-pub const PORK_RAISED: Mk = Mk::from_f(155);
-/// How long meat must stay at [`PORK_RAISED`]: 17 s (2017 and 2022 editions; 15 s before).
+pub const MEAT_RAISED: Mk = Mk::from_f(155);
+/// How long meat must stay at [`MEAT_RAISED`]: 17 s (2017 and 2022 editions; 15 s before).
 pub const RAISED_HOLD_MS: i64 = 17 * SECOND;
 /// Ground meat, at once. USDA chart; above the 155 °F for 17 s of the Food Code.
 pub const GROUND: Mk = Mk::from_f(160);
@@ -94,6 +96,8 @@ impl Minimum {
 /// use slowbend_core::{checks::Cut, safety::{Form, minimum}, units::Mk};
 /// assert_eq!(minimum(Cut::PorkButt, Form::Intact).temp, Mk::from_f(145));
 /// assert_eq!(minimum(Cut::PorkButt, Form::Injected).temp, Mk::from_f(155));
+/// assert_eq!(minimum(Cut::PorkLoin, Form::Unknown).temp, Mk::from_f(155));
+/// assert_eq!(minimum(Cut::Sausages, Form::Intact).temp, Mk::from_f(160));
 /// assert_eq!(minimum(Cut::TurkeyBreast, Form::Intact).temp, Mk::from_f(165));
 /// ```
 pub const fn minimum(cut: Cut, form: Form) -> Minimum {
@@ -101,22 +105,23 @@ pub const fn minimum(cut: Cut, form: Form) -> Minimum {
         return Minimum::at_once(POULTRY_OR_STUFFED, Source::UsdaChart);
     }
     match form {
+        Form::Stuffed => Minimum::at_once(POULTRY_OR_STUFFED, Source::FoodCodeStuffed),
+        Form::Ground => Minimum::at_once(GROUND, Source::UsdaChart),
+        _ if cut.is_ground() => Minimum::at_once(GROUND, Source::UsdaChart),
         Form::Intact => Minimum::with_rest(
-            PORK_INTACT,
+            MEAT_INTACT,
             CHART_REST_MS,
             Source::UsdaChart,
             Source::FsisAppendixA,
         ),
         Form::Injected | Form::Tenderised => raised(Source::FoodCodeRaised),
-        // No value is published for rolled meat: it is taken as if it had been tenderized.
-        Form::Rolled => raised(Source::OwnCaution),
-        Form::Ground => Minimum::at_once(GROUND, Source::UsdaChart),
-        Form::Stuffed => Minimum::at_once(POULTRY_OR_STUFFED, Source::FoodCodeStuffed),
+        // No value is published for rolled meat, nor for what nobody knows of: taken as if it had been tenderized.
+        Form::Rolled | Form::Unknown => raised(Source::OwnCaution),
     }
 }
 
 const fn raised(source: Source) -> Minimum {
-    Minimum::with_rest(PORK_RAISED, RAISED_HOLD_MS, source, Source::FoodCodeRaised)
+    Minimum::with_rest(MEAT_RAISED, RAISED_HOLD_MS, source, Source::FoodCodeRaised)
 }
 
 #[cfg(test)]
@@ -140,10 +145,12 @@ mod tests {
     }
 
     #[test]
-    fn only_rolled_meat_lacks_a_published_value_and_says_so() {
+    fn only_rolled_meat_and_what_nobody_knows_lack_a_published_value_and_say_so() {
         for cut in Cut::ALL {
             for form in Form::ALL {
-                let own = *form == Form::Rolled && !cut.is_poultry();
+                let own = matches!(form, Form::Rolled | Form::Unknown)
+                    && !cut.is_poultry()
+                    && !cut.is_ground();
                 assert_eq!(
                     minimum(*cut, *form).source.is_published(),
                     !own,

@@ -23,6 +23,8 @@ keyed! {
         CpscCharcoal = "source-cpsc-charcoal",
         /// US Consumer Product Safety Commission, document #5012.
         Cpsc5012 = "source-cpsc-5012",
+        /// USDA National Nutrient Database for Standard Reference, Release 26, 2013.
+        UsdaSr26 = "source-usda-sr26",
         /// No published value: what cooks commonly do.
         CommonPractice = "source-common-practice",
         /// No published value: our own caution, on the safe side of the nearest published one.
@@ -52,6 +54,7 @@ impl Source {
             }
             Self::CpscCharcoal => "cpsc.gov release 99-051; 61 FR 19818 in govinfo",
             Self::Cpsc5012 => "webarchive.library.unt.edu copy of CPSC Document #5012",
+            Self::UsdaSr26 => "ABBREV.txt and FOOD_DES.txt in a public copy (MunkiPhD/ndb_data)",
             Self::CommonPractice => "common practice, no source",
             Self::OwnCaution => "no source: our own caution",
         }

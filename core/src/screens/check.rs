@@ -4,7 +4,7 @@ use super::{CheckScreen, OutcomeChoice, SpotField, TestForm, ThermometerChoice, 
 use crate::{
     alarms,
     checks::{
-        BarkSet, Bend, BoneShowing, ProbeFeel, Spot, Standing, Test, TestResult, WrapCall,
+        BarkSet, Bend, BoneShowing, Joint, ProbeFeel, Spot, Standing, Test, TestResult, WrapCall,
         cut_facts, meaning,
     },
     cook::{Known, Piece, Thermometer, verdict_input::standing},
@@ -161,6 +161,7 @@ fn outcomes(test: Test) -> Vec<TestResult> {
         Test::BoneShowing => all(BoneShowing::ALL, TestResult::Bone),
         Test::Bend => all(Bend::ALL, TestResult::Lifted),
         Test::ProbeFeel => all(ProbeFeel::ALL, TestResult::Probed),
+        Test::Joint => all(Joint::ALL, TestResult::Twisted),
         Test::Temperature => vec![],
     }
 }

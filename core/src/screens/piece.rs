@@ -9,7 +9,7 @@ use crate::{
     cook::{Cook, Known, Pass, Piece, rhythm_facts::rhythm_facts, verdict_input::verdict_input},
     ids::PieceId,
     moment::Moment,
-    safety::Doing,
+    safety::{Doing, minimum},
     words::{Arg, Viewer, key},
 };
 
@@ -132,7 +132,11 @@ impl Glance<'_> {
         let rhythm = rhythm_facts(cook, piece, self.known.crew, self.viewer.device, self.now);
         let pull = piece.pull_at.value.map(|mk| self.say.temperature(mk));
         let usual = cut_facts(piece.cut).done_range;
-        let usual = self.say.temperature_span(usual.low, usual.high);
+        let low = usual.low.max(minimum(piece.cut, piece.form.value).temp);
+        let usual = match low < usual.high {
+            true => self.say.temperature_span(low, usual.high),
+            false => self.say.temperature(low),
+        };
         let practice = self.say.text("source-common-practice");
         let mut all = vec![];
         all.extend(

@@ -3,12 +3,12 @@
 use super::{VerdictText, Weight, glance::Glance};
 use crate::{
     alarms::Due,
-    checks::{DoneState, Reason, Refused, SafeState, Safety, Verdict},
+    checks::{Cut, DoneState, Reason, Refused, SafeState, Safety, Verdict, cut_facts},
     cook::{Cook, Piece},
     log::Job,
     moment::MINUTE,
     units::Mk,
-    words::Arg,
+    words::{Arg, key},
 };
 
 /// How much a verdict asks for an eye.
@@ -24,7 +24,7 @@ pub(super) const fn weight_of(state: DoneState) -> Weight {
 impl Glance<'_> {
     pub fn verdict_text(&self, cook: &Cook, piece: &Piece) -> VerdictText {
         match self.verdict(cook, piece) {
-            Ok(verdict) => self.judged(&verdict),
+            Ok(verdict) => self.judged(piece.cut, &verdict),
             Err(refused) => self.not_judged(refused),
         }
     }
@@ -57,7 +57,7 @@ impl Glance<'_> {
         }
     }
 
-    fn judged(&self, verdict: &Verdict) -> VerdictText {
+    fn judged(&self, cut: Cut, verdict: &Verdict) -> VerdictText {
         let reasons = verdict.reasons.iter();
         VerdictText {
             headline: self.say.text(verdict.state.key()),
@@ -66,7 +66,7 @@ impl Glance<'_> {
                 .filter(|reason| !is_doubt(reason))
                 .map(|reason| self.reason(reason))
                 .collect(),
-            safety: self.safety(&verdict.safety),
+            safety: self.safety(cut, &verdict.safety),
             next: verdict.next_check_minutes.map(|minutes| self.next(minutes)),
             weight: weight_of(verdict.state),
             doubts: reasons
@@ -76,8 +76,8 @@ impl Glance<'_> {
         }
     }
 
-    fn safety(&self, safety: &Safety) -> String {
-        let state = self.say.text(safety.state.key());
+    fn safety(&self, cut: Cut, safety: &Safety) -> String {
+        let state = self.say.text(self.safe_key(cut, safety));
         let minimum = self.say.temperature(safety.minimum.temp);
         let source = self.say.text(safety.minimum.source.key());
         let (state, minimum, source) = (
@@ -91,6 +91,16 @@ impl Glance<'_> {
         let rest = self.seconds_or_more(safety.minimum.rest_ms);
         let args = [state, minimum, source, ("rest", Arg::Text(&rest))];
         self.say.with("safety-minimum-rest", &args)
+    }
+
+    /// What reaches its minimum and is done far above it is said to be past it, never to be safe as it is.
+    fn safe_key(&self, cut: Cut, safety: &Safety) -> &'static str {
+        let facts = cut_facts(cut);
+        let is_tough = |coldest| facts.is_done_far_above() && coldest < facts.close_from;
+        match safety.rest_left_ms.and(safety.coldest) {
+            Some(coldest) if is_tough(coldest) => key("safe-far-from-done"),
+            _ => safety.state.key(),
+        }
     }
 
     /// A rest below a minute in seconds.
@@ -126,7 +136,9 @@ impl Glance<'_> {
                 ("coldest", &fine(*coldest)),
                 ("minimum", &self.say.temperature(*minimum)),
             ]),
-            Reason::MinimumShown { coldest } => with(&[("coldest", &fine(*coldest))]),
+            Reason::MinimumShown { coldest } | Reason::ToughAtMinimum { coldest } => {
+                with(&[("coldest", &fine(*coldest))])
+            }
             Reason::RestNeeded { left_ms } => {
                 let whole = (left_ms + MINUTE - 1) / MINUTE * MINUTE;
                 with(&[("left", &self.say.duration(whole))])

@@ -51,14 +51,19 @@ fn feel() -> impl Strategy<Value = (TestResult, Option<Standing>)> {
         any_of(BoneShowing::ALL).prop_map(TestResult::Bone),
         any_of(BarkSet::ALL).prop_map(TestResult::Bark),
         any_of(WrapCall::ALL).prop_map(TestResult::Color),
+        any_of(Joint::ALL).prop_map(TestResult::Twisted),
     ]
     .prop_map(|result| (result, None))
 }
 
-/// One reading by hand in each place of the cut, around its minimum and above: what it takes to be done.
+/// One reading by hand in each place of the cut, around its minimum or where it is done, and now and then tender by all
+/// feels: what it takes to be done.
 fn one_pass(cut: Cut, form: Form) -> impl Strategy<Value = Vec<DatedResult>> {
-    let reading = |spot: Spot| {
-        (158i64..190, -1i64..=1, 0i64..8 * MINUTE).prop_map(move |(f, nudge, ago)| DatedResult {
+    let usual = cut_facts(cut).done_range;
+    let from = usual.low.f_tenths() / 10;
+    let heat = move || prop_oneof![158i64..190, from - 2..from + 25];
+    let reading = move |spot: Spot| {
+        (heat(), -1i64..=1, 0i64..8 * MINUTE).prop_map(move |(f, nudge, ago)| DatedResult {
             result: TestResult::Heat(Temperature {
                 mk: Mk(Mk::from_f(f).0 + nudge),
                 spot,
@@ -69,7 +74,20 @@ fn one_pass(cut: Cut, form: Form) -> impl Strategy<Value = Vec<DatedResult>> {
             at: NOW - ago,
         })
     };
-    cut.spots(form).into_iter().map(reading).collect::<Vec<_>>()
+    let readings: Vec<_> = cut.spots(form).into_iter().map(reading).collect();
+    (readings, proptest::bool::ANY).prop_map(|(mut pass, tender)| {
+        let feels = [
+            TestResult::Lifted(Bend::Cracks),
+            TestResult::Probed(ProbeFeel::Slides),
+        ];
+        let felt = feels.map(|result| DatedResult {
+            result,
+            standing: None,
+            at: NOW,
+        });
+        pass.extend(felt.into_iter().filter(|_| tender));
+        pass
+    })
 }
 
 /// Any sound input at [`NOW`], about a third of them with a pass that may show the minimum.

@@ -4,11 +4,15 @@
 //! `cargo test -p slowbend-core --test checks -- --ignored write_tables`.
 
 mod any_input;
+mod birds;
 mod cases;
+mod figures;
 mod input;
 mod laws;
+mod lean;
 mod minimums;
 mod stories;
 mod table;
 mod tables;
+mod tables_by_facts;
 mod turkey;

@@ -35,25 +35,55 @@ fn of(rule: &str) -> Vec<(Mk, i64)> {
 
 #[test]
 fn the_usda_chart() {
-    let whole = minimum(Cut::PorkButt, Form::Intact);
-    assert_eq!(of("usda_whole_muscle"), [(whole.temp, whole.rest_ms)]);
+    for cut in Cut::ALL
+        .iter()
+        .filter(|cut| !cut.is_poultry() && !cut.is_ground())
+    {
+        let whole = minimum(*cut, Form::Intact);
+        assert_eq!(
+            of("usda_whole_muscle"),
+            [(whole.temp, whole.rest_ms)],
+            "{cut:?}"
+        );
+    }
+    for form in [
+        Form::Intact,
+        Form::Injected,
+        Form::Ground,
+        Form::Rolled,
+        Form::Unknown,
+    ] {
+        let sausages = minimum(Cut::Sausages, form);
+        assert_eq!(
+            of("usda_ground"),
+            [(sausages.temp, sausages.rest_ms)],
+            "{form:?}"
+        );
+    }
     assert_eq!(
         of("usda_ground"),
         [(minimum(Cut::PorkButt, Form::Ground).temp, 0)]
     );
     for form in Form::ALL {
-        let turkey = minimum(Cut::TurkeyBreast, *form);
-        assert_eq!(
-            of("usda_poultry"),
-            [(turkey.temp, turkey.rest_ms)],
-            "{form:?}"
-        );
+        for cut in Cut::ALL.iter().filter(|cut| cut.is_poultry()) {
+            let bird = minimum(*cut, *form);
+            assert_eq!(
+                of("usda_poultry"),
+                [(bird.temp, bird.rest_ms)],
+                "{cut:?} {form:?}"
+            );
+        }
     }
 }
 
 #[test]
 fn the_food_code() {
-    for form in [Form::Injected, Form::Tenderised, Form::Rolled] {
+    for form in [
+        Form::Injected,
+        Form::Tenderised,
+        Form::Rolled,
+        Form::Unknown,
+    ] {
         let raised = minimum(Cut::SpareRibs, form);
         assert_eq!(of("food_code_raised"), [(raised.temp, raised.rest_ms)]);
     }

@@ -9,7 +9,6 @@ use slowbend_core::{
     error::{Refused, Trouble},
     ids::{CookId, PitId},
     log::{PitKind, Serve, Subject},
-    safety::Form as Done,
     words::typed,
 };
 use std::sync::Arc;
@@ -145,12 +144,13 @@ fn meat(reading: &Reading<'_>, row: usize) -> Result<(NewMeat, bool), Refused> {
         true => None,
         false => reading.typed.parsed(&pit_field, reading.words.choose)?,
     };
+    let cut: Cut = reading
+        .typed
+        .chosen(&format!("cut-{row}"), reading.words.choose)?;
     let meat = NewMeat {
         name: String::new(),
-        cut: reading
-            .typed
-            .chosen(&format!("cut-{row}"), reading.words.choose)?,
-        form: Done::Intact,
+        cut,
+        form: cut.form_unsaid(),
         weight_g: weight(reading, &format!("weight-{row}"))?,
         cadence: None,
         pit,

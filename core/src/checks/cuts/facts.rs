@@ -1,6 +1,6 @@
 //! What is known of any cut. All figures are common practice, no source.
 
-use super::{CookTime, Cut, Minutes};
+use super::{Composition, CookTime, Cut, Minutes};
 use crate::{
     checks::{Spot, Test},
     safety::{Source, keyed::keyed},
@@ -13,8 +13,18 @@ keyed! {
     Species {
         /// Pig.
         Pork = "species-pork",
+        /// Cattle.
+        Beef = "species-beef",
+        /// Chicken.
+        Chicken = "species-chicken",
         /// Turkey.
         Turkey = "species-turkey",
+        /// Sheep, young.
+        Lamb = "species-lamb",
+        /// Pork, beef, or both.
+        Mixed = "species-mixed",
+        /// Chicken, turkey, or both.
+        Poultry = "species-poultry",
     }
 }
 
@@ -120,7 +130,9 @@ pub struct CutFacts {
     pub basting: BastingHint,
     /// The usual temperature of the pit.
     pub pit: Degrees,
-    /// How long it usually takes.
+    /// The temperature of the pit for which [`cook_time`](Self::cook_time) is meant.
+    pub time_at: Degrees,
+    /// How long it usually takes there, openings counted.
     pub cook_time: CookTime,
     /// When to check first: minutes after it went on, in hundredths of its shortest usual time.
     pub first_check_percent: i64,
@@ -132,7 +144,9 @@ pub struct CutFacts {
     pub rest: Minutes,
     /// How long it keeps, held hot and wrapped at 140 °F or above, before it suffers, in minutes.
     pub hold_minutes_max: i64,
-    /// Where all these come from.
+    /// What it is made of: published, [`Composition::SOURCE`].
+    pub composition: Composition,
+    /// Where all but the composition come from.
     pub source: Source,
 }
 
@@ -140,5 +154,19 @@ impl CutFacts {
     /// Minutes after it went on when the first check pays, for a meat of so many grams (1 to 50,000).
     pub const fn first_check_minutes(&self, grams: i64) -> i64 {
         self.cook_time.for_grams(grams).least * self.first_check_percent / 100
+    }
+
+    /// Whether it is done far above its published minimum, by feel: what is shown of the minimum is then no word on
+    /// whether it can be eaten with pleasure, and is never said as if it were.
+    pub fn is_done_far_above(&self) -> bool {
+        self.done_by != DoneBy::Temperature
+    }
+
+    /// Below this, in millikelvin, a tender feel is not believed: the reading, or the place of the skewer, is wrong.
+    pub fn tender_from(&self) -> Mk {
+        match self.done_by {
+            DoneBy::Feel => self.close_from,
+            DoneBy::FeelAndTemperature | DoneBy::Temperature => self.done_range.low,
+        }
     }
 }

@@ -1,6 +1,9 @@
 //! Pork butt: done by feel, inside a range of temperature. Big enough that a probe left in tells the truth.
 
-use super::{BastingHint, CheckAgain, CookTime, Cut, CutFacts, Degrees, DoneBy, Minutes, WrapKind};
+use super::{
+    BastingHint, CheckAgain, Composition, CookTime, Cut, CutFacts, Degrees, DoneBy, Minutes,
+    WrapKind,
+};
 use crate::{
     checks::{Spot, Test},
     safety::Source,
@@ -27,6 +30,7 @@ pub fn facts() -> CutFacts {
         by_hand: false,
         basting: BastingHint::Spritz { every_minutes: 60 },
         pit: Degrees::from_f(225, 275),
+        time_at: Degrees::from_f(225, 275),
         cook_time: CookTime::PerPound {
             minutes: Minutes {
                 least: 60,
@@ -49,6 +53,7 @@ pub fn facts() -> CutFacts {
             most: 120,
         },
         hold_minutes_max: 240,
+        composition: Composition::of(10080, [6_918, 1_742, 1_236, 83]),
         source: Source::CommonPractice,
     }
 }

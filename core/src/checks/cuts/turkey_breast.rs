@@ -1,6 +1,8 @@
 //! Turkey breast: done by temperature. Lean, so every degree past its minimum costs juice.
 
-use super::{BastingHint, CheckAgain, CookTime, Cut, CutFacts, Degrees, DoneBy, Minutes};
+use super::{
+    BastingHint, CheckAgain, Composition, CookTime, Cut, CutFacts, Degrees, DoneBy, Minutes,
+};
 use crate::{
     checks::{Spot, Test},
     safety::Source,
@@ -22,6 +24,7 @@ pub fn facts() -> CutFacts {
         by_hand: true,
         basting: BastingHint::Dry,
         pit: Degrees::from_f(250, 325),
+        time_at: Degrees::from_f(250, 325),
         cook_time: CookTime::PerPound {
             minutes: Minutes {
                 least: 20,
@@ -39,6 +42,7 @@ pub fn facts() -> CutFacts {
             most: 30,
         },
         hold_minutes_max: 60,
+        composition: Composition::of(5191, [7_005, 2_189, 702, 91]),
         source: Source::CommonPractice,
     }
 }

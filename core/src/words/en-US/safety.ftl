@@ -20,12 +20,14 @@ source-usda-smoking = USDA FSIS, Smoking Meat and Poultry
 source-usda-marinade = USDA experts on marinating, as quoted
 source-cpsc-charcoal = US CPSC, release 99-051; 16 CFR 1500.14(b)(6)
 source-cpsc-5012 = US CPSC, document 5012
+source-usda-sr26 = USDA food composition tables, SR26, 2013
 source-common-practice = common practice, no source
 source-own-caution = no source: our own caution
 
 safe-safe = The safety minimum is shown
 safe-not-safe = The safety minimum is not reached
 safe-unknown = No reading shows the safety minimum yet
+safe-far-from-done = Past the published minimum, far from done
 safety-minimum = { $state }: { $minimum } ({ $source }).
 safety-minimum-rest = { $state }: { $minimum }, then { $rest } of rest ({ $source }).
 safety-defers = Local rules and licensed practice come first.

@@ -1,10 +1,32 @@
 ### Cuts: names of meats, stages and wraps.
 
 cut-spare-ribs = Costillas de cerdo
+cut-spare-ribs-trimmed = Costillas de cerdo recortadas en cuadro
+cut-baby-back-ribs = Costillas de lomo de cerdo
 cut-pork-butt = Cabeza de lomo
+cut-pork-picnic = Espaldilla de cerdo
+cut-pork-belly = Panceta de cerdo
+cut-pork-loin = Lomo de cerdo
+cut-brisket = Pecho de res entero
+cut-brisket-flat = Pecho de res, parte plana
+cut-brisket-point = Pecho de res, punta
+cut-plate-ribs = Costilla cargada de res
+cut-beef-back-ribs = Costillas de lomo de res
+cut-tri-tip = Punta de sirloin
+cut-chicken-whole = Pollo entero
+cut-chicken-half = Medio pollo
+cut-chicken-thighs = Muslos de pollo
 cut-turkey-breast = Pechuga de pavo
+cut-lamb-shoulder = Paleta de cordero
+cut-sausages = Salchichas frescas de cerdo o res
+cut-poultry-sausages = Salchichas frescas de pollo o pavo
 species-pork = Cerdo
+species-beef = Res
+species-chicken = Pollo
 species-turkey = Pavo
+species-lamb = Cordero
+species-mixed = Cerdo o res
+species-poultry = Pollo o pavo
 
 form-intact = músculo entero
 form-injected = inyectada
@@ -12,6 +34,7 @@ form-tenderised = ablandada
 form-ground = molida
 form-rolled = enrollada
 form-stuffed = rellena
+form-unknown = no se sabe si fue inyectada o ablandada
 
 wrap-kind-paper = papel
 wrap-kind-foil = aluminio

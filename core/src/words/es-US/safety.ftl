@@ -20,12 +20,14 @@ source-usda-smoking = USDA FSIS, “Smoking Meat and Poultry”
 source-usda-marinade = expertos del USDA sobre adobos, citados
 source-cpsc-charcoal = CPSC de EE. UU., comunicado 99-051; 16 CFR 1500.14(b)(6)
 source-cpsc-5012 = CPSC de EE. UU., documento 5012
+source-usda-sr26 = USDA, tablas de composición SR26, 2013
 source-common-practice = práctica común, sin fuente
 source-own-caution = sin fuente: precaución nuestra
 
 safe-safe = Se muestra el mínimo de seguridad
 safe-not-safe = No alcanza el mínimo de seguridad
 safe-unknown = Ninguna lectura muestra todavía el mínimo de seguridad
+safe-far-from-done = Pasó el mínimo publicado, lejos de estar lista
 safety-minimum = { $state }: { $minimum } ({ $source }).
 safety-minimum-rest = { $state }: { $minimum }, y después { $rest } de reposo ({ $source }).
 safety-defers = Las reglas locales y la práctica autorizada van primero.
