@@ -111,6 +111,7 @@ words! {
     kind_pellet: "page-kind-pellet",
     kind_electric: "page-kind-electric",
     form: "page-form",
+    form_unknown: "page-form-unknown",
     form_intact: "page-form-intact",
     form_injected: "page-form-injected",
     form_tenderised: "page-form-tenderised",
@@ -222,11 +223,11 @@ pub fn pit_kinds(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
     .map(|(kind, name)| (crate::forms::name_of(&kind), name))
 }
 
-/// What may have been done to a meat; `unknown` says, in core's words, that nobody knows.
-pub fn forms<'w>(words: &'w HubWords, unknown: &'w str) -> impl Iterator<Item = (String, &'w str)> {
+/// What may have been done to a meat; nobody knowing it is the usual one.
+pub fn forms(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
     use slowbend_core::safety::Form;
     [
-        (Form::Unknown, unknown),
+        (Form::Unknown, words.form_unknown),
         (Form::Intact, words.form_intact),
         (Form::Injected, words.form_injected),
         (Form::Tenderised, words.form_tenderised),

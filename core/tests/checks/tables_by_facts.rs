@@ -47,7 +47,11 @@ fn degrees(facts: &CutFacts) -> Vec<Mk> {
     if facts.spots.len() < 3 {
         all.extend([minimum.at_once, facts.close_from]);
     }
-    all.extend(facts.over_above.map(|over| Mk::from_f(over.f_tenths() / 10 + 1)));
+    all.extend(
+        facts
+            .over_above
+            .map(|over| Mk::from_f(over.f_tenths() / 10 + 1)),
+    );
     all.sort_unstable();
     all.dedup();
     all

@@ -3,7 +3,7 @@
 
 use super::{Sheet, parts, parts::Kind};
 use maud::{Markup, html};
-use slowbend_core::{ids::PieceId, safety::Form, screens::PieceScreen};
+use slowbend_core::{ids::PieceId, screens::PieceScreen};
 
 /// The names of the forms.
 const FORMS: [&str; 8] = [
@@ -21,7 +21,6 @@ pub fn forms(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) 
         parts::field(sheet, form, name, label, "", Kind::Number)
     };
     let cadences = crate::words::cadences(words).skip(1);
-    let unknown = sheet.say.text(Form::Unknown.key());
     let others: Vec<_> = meats
         .iter()
         .filter(|(id, _)| *id != piece.to_string())
@@ -35,7 +34,7 @@ pub fn forms(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) 
                 (card(sheet, piece, "note", words.note, text("note", "text", words.note_text)))
                 (card(sheet, piece, "weight", words.weight, number("weight", "weight", &weight_label(sheet))))
                 (card(sheet, piece, "cadence", words.cadence, parts::choice(sheet, "cadence", "cadence", words.cadence, cadences, "")))
-                (card(sheet, piece, "prepared", words.form, parts::choice(sheet, "prepared", "prepared", words.form, crate::words::forms(words, &unknown), "")))
+                (card(sheet, piece, "prepared", words.form, parts::choice(sheet, "prepared", "prepared", words.form, crate::words::forms(words), "")))
                 (card(sheet, piece, "pull", words.pull_at, number("pull", "pull", &sheet.degrees(words.temp))))
                 (card(sheet, piece, "name", words.new_name, text("name", "name", words.new_name)))
                 (card(sheet, piece, "split", words.split, text("split", "names", words.split_names)))

@@ -4,7 +4,6 @@ use super::{Sheet, layout::Head, parts, parts::Kind};
 use maud::{Markup, html};
 use slowbend_core::{
     log::Subject,
-    safety::Form,
     screens::{Pitside, Place, Settings, StartScreen},
 };
 
@@ -59,7 +58,6 @@ pub fn page(
         ("turn".into(), words.did_turn),
         ("glaze".into(), words.did_glaze),
     ];
-    let unknown = sheet.say.text(Form::Unknown.key());
     let main = html! {
         h1 { (words.write) }
         div .two {
@@ -104,7 +102,7 @@ pub fn page(
                 (choice("meat", "cut", words.cut, start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str())).collect()))
                 (text("meat", "name", words.meat_name))
                 (number("meat", "weight", &start.form.weight))
-                (choice("meat", "prepared", words.form, crate::words::forms(words, &unknown).collect()))
+                (choice("meat", "prepared", words.form, crate::words::forms(words).collect()))
                 (choice("meat", "cadence", words.cadence, crate::words::cadences(words).collect()))
                 (choice("meat", "pit", words.pit, std::iter::once((String::new(), words.no_pit)).chain(pits()).collect()))
             }))

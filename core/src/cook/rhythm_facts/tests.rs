@@ -1,6 +1,7 @@
 use super::*;
 use crate::{
     cadence::rhythm::Next,
+    checks::Cut,
     cook::story::{SIX, Story, cook, device, piece, pit},
     log::*,
     moment::HOUR,

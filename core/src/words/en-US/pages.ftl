@@ -47,6 +47,7 @@ page-kind-cabinet = Cabinet
 page-kind-pellet = Pellet
 page-kind-electric = Electric
 page-form = Before the pit
+page-form-unknown = Not known: maybe injected or needled
 page-form-intact = As it came, whole
 page-form-injected = Injected
 page-form-tenderised = Needled or bladed

@@ -47,6 +47,7 @@ page-kind-cabinet = Gabinete
 page-kind-pellet = Pellets
 page-kind-electric = Eléctrico
 page-form = Antes del asador
+page-form-unknown = No se sabe: quizá inyectada o con agujas
 page-form-intact = Como vino, entera
 page-form-injected = Inyectada
 page-form-tenderised = Ablandada con agujas o cuchillas
