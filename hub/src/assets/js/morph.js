@@ -26,10 +26,11 @@ function morph(old, fresh, own) {
     if (old.data !== fresh.data) old.data = fresh.data;
     return;
   }
-  const before = old.matches("button[name=act]") && old.textContent;
+  const means = () => `${old.textContent} ${old.value}`;
+  const before = old.matches("button[name=act]") && means();
   attributes(old, fresh);
   children(old, fresh, own);
-  if (before !== false && before !== old.textContent && !own) changedUnderFinger.set(old, Date.now());
+  if (before !== false && before !== means() && !own) changedUnderFinger.set(old, Date.now());
 }
 const changedUnderFinger = new WeakMap();
 
