@@ -2,7 +2,7 @@
 // lets it ring, what stays while it is patched, what it costs while nothing happens, and what stands when the home post is away.
 import { readFile } from "node:fs/promises";
 import { check, hold } from "./kit.mjs";
-import { form } from "./cook.mjs";
+import { form, meat, press, start } from "./cook.mjs";
 
 const text = (page, selector) => page.locator(selector).first().textContent();
 // How many millimeters the capitals of an element are high, for a screen of `mm` pixels a millimeter.
@@ -112,6 +112,27 @@ async function patched({ open }, now) {
       focus: document.activeElement.textContent.trim(), y: scrollY,
     }));
     hold(kept.same && kept.typed === "Half a sen" && kept.open && /Fuel/.test(kept.focus) && kept.y === 120, JSON.stringify(kept));
+  });
+  await check("a button whose act changed under the finger records nothing", async () => {
+    const two = await start(other, "Under a finger");
+    await other.goto(await meat(other, two));
+    await other.locator(".more select[name=ago]").selectOption("60");
+    await press(other, /^Put on/);
+    await one.goto(two);
+    await one.evaluate(() => {
+      const button = document.querySelector(".headline button[name=act]");
+      window.button = button;
+      window.was = button.textContent;
+      new MutationObserver(() => requestAnimationFrame(() => button.click())).observe(button, { attributes: true, subtree: true, characterData: true, childList: true });
+    });
+    const sent = [];
+    one.on("request", (request) => request.method() === "POST" && sent.push(request.url()));
+    await other.goto(two);
+    await press(other, "Seen to it");
+    await one.waitForFunction(() => window.button.textContent !== window.was);
+    await one.waitForTimeout(400);
+    hold(await one.evaluate(() => window.button.isConnected), "the button is still that button");
+    hold(!sent.some((url) => url.endsWith("/act")), "nothing was sent");
   });
   for (const page of [one, other]) await page.context().close();
 }
