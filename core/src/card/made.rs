@@ -14,7 +14,6 @@ use crate::{
     ids::{PieceId, PitId},
     log::{Stage, Stamp, Subject, Wrap},
     moment::MINUTE,
-    safety::Form,
     words::{
         Locale, Viewer, Words,
         typed::{self, MEAT_GRAMS},
@@ -162,7 +161,7 @@ fn meat(say: &Words<'_>, piece: &Piece, pits: &[PitId], now: i64) -> CardMeat {
     CardMeat {
         name: own_name(say, piece),
         cut,
-        form: (form != Form::Intact).then_some(form),
+        form: (form != cut.form_unsaid()).then_some(form),
         weight_g: piece
             .weight_g
             .value

@@ -7,7 +7,6 @@ use crate::{
     checks::cuts::Degrees,
     ids::PitId,
     log::Serve,
-    safety::Form,
     units::Mk,
     words::{Arg, Words},
 };
@@ -68,7 +67,7 @@ fn planned(card: &Card, meat: &CardMeat, begun: &BegunMeat) -> PlannedMeat {
         meat: NewMeat {
             name: meat.name.clone().unwrap_or_default(),
             cut: meat.cut,
-            form: meat.form.unwrap_or(Form::Intact),
+            form: meat.done(),
             weight_g: begun.weight_g,
             cadence: meat.cadence.map(Cadence::from),
             pit: begun.pit,

@@ -9,6 +9,7 @@ use super::{
 use crate::{
     acts::decide::{PEOPLE_RANGE, pull_at, rest_minutes},
     cadence::{EVERY_MIN_MAX, EVERY_MIN_MIN},
+    checks::Cut,
     error::Refused,
     ids::DeviceId,
     safety::Form,
@@ -155,10 +156,10 @@ fn pit(fields: &mut Fields<'_>) -> Result<CardPit, Refused> {
 }
 
 fn meat(fields: &mut Fields<'_>, pits: usize) -> Result<CardMeat, Refused> {
-    let cut = fields.choice("cut")?;
+    let cut: Option<Cut> = fields.choice("cut")?;
     let cut = cut.ok_or_else(|| fields.missing("cut"))?;
     let form: Option<Form> = fields.choice("form")?;
-    let done = form.unwrap_or(Form::Intact);
+    let done = form.unwrap_or(cut.form_unsaid());
     let pull = fields.whole("pull_at_mk", 0..=2_000_000)?;
     pull_at(&fields.say, cut, done, pull.map(Mk)).map_err(|refused| below(fields, &refused))?;
     let rest_min = fields.whole("rest_min", 0..=i64::from(u32::MAX))?;
@@ -170,7 +171,7 @@ fn meat(fields: &mut Fields<'_>, pits: usize) -> Result<CardMeat, Refused> {
     Ok(CardMeat {
         name: name.transpose()?,
         cut,
-        form: form.filter(|form| *form != Form::Intact),
+        form: form.filter(|form| *form != cut.form_unsaid()),
         weight_g: fields.whole("weight_g", MEAT_GRAMS)?,
         cadence: cadence(fields)?,
         pit: fields.whole("pit", 0..=last_pit)?,

@@ -85,7 +85,8 @@ shapes! {
         name: Option<String>,
         /// What it is.
         cut: Cut,
-        /// What was done to it before the fire; left out = nothing.
+        /// What was done to it before the fire; left out = nobody said, which is never taken for whole muscle and raises
+        /// its minimum.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         form: Option<Form>,
         /// Grams, 30 to 60,000.
@@ -150,6 +151,13 @@ pub enum CardCadence {
     Mop(#[cfg_attr(feature = "schema", schemars(range(min = 10, max = 240)))] i64),
     /// Spritzed every so many minutes, 10 to 240.
     Spritz(#[cfg_attr(feature = "schema", schemars(range(min = 10, max = 240)))] i64),
+}
+
+impl CardMeat {
+    /// What was done to it, or what is taken where nobody said.
+    pub fn done(&self) -> Form {
+        self.form.unwrap_or(self.cut.form_unsaid())
+    }
 }
 
 impl Card {

@@ -10,7 +10,7 @@ use crate::{
     moment::{MINUTE, Moment},
     qr::{Qr, qr},
     readings::Tails,
-    safety::{CautionKind, Form},
+    safety::{CautionKind, Form, minimum},
     units::Mk,
     words::{
         Arg, Viewer,
@@ -38,6 +38,8 @@ pub struct CardScreen {
     pub dishes: Vec<Line>,
     /// What is to be remembered.
     pub notes: Vec<String>,
+    /// The published minimum of each cut in its form, with who says so: whoever has the card has these too.
+    pub minimums: Vec<String>,
     /// The card itself, as short as it gets: what is scanned, pasted or sent.
     pub text: String,
     /// The card as a file.
@@ -77,6 +79,7 @@ pub fn card(
         meats: glance.card_meats(&card),
         dishes: glance.card_dishes(&card.dishes),
         notes: card.notes.clone(),
+        minimums: glance.card_minimums(&card),
         file: card.pretty(),
         file_name: file_name(&card.name),
         words: glance.card_words(&card),
@@ -86,7 +89,7 @@ pub fn card(
         },
         text,
         qr,
-        cautions: glance.caution_texts(&[CautionKind::LocalRulesFirst]),
+        cautions: glance.caution_texts(&heeded(&card)),
         until: glance.until(&[]),
     })
 }
@@ -102,6 +105,16 @@ pub fn card_words(viewer: &Viewer, card: &Card, moment: &Moment) -> String {
         warnings: &[],
     };
     Glance::of(&nothing, viewer, moment).card_words(card)
+}
+
+/// The cautions that go with a card, the deferring one last.
+fn heeded(card: &Card) -> Vec<CautionKind> {
+    let poultry = card.meats.iter().any(|meat| meat.cut.is_poultry());
+    let first = poultry.then_some(CautionKind::PoultryThreePlaces);
+    first
+        .into_iter()
+        .chain([CautionKind::LocalRulesFirst])
+        .collect()
 }
 
 /// A name that every disk takes: letters and digits of the cook's name.
@@ -168,8 +181,8 @@ impl Glance<'_> {
 
     fn card_meat(&self, card: &Card, meat: &CardMeat) -> Line {
         let cut = self.say.text(meat.cut.key());
-        let form = meat.form.unwrap_or(Form::Intact);
-        let form = (form != Form::Intact).then(|| self.say.text(form.key()));
+        let form = meat.form.filter(|form| *form != Form::Intact);
+        let form = form.map(|form| self.say.text(form.key()));
         let weight = meat.weight_g.map(|grams| self.say.weight(grams));
         let name = meat.name.clone().unwrap_or_else(|| cut.clone());
         let cut = (name != cut).then_some(cut);
@@ -214,6 +227,23 @@ impl Glance<'_> {
             .collect()
     }
 
+    /// "Safe minimum, turkey breast: 165 °F (who says so)."
+    fn card_minimums(&self, card: &Card) -> Vec<String> {
+        let mut all: Vec<String> = vec![];
+        for meat in &card.meats {
+            let form = meat.done();
+            let least = minimum(meat.cut, form);
+            let kinds = [self.say.text(meat.cut.key()), self.say.text(form.key())];
+            let args = [("meat", Arg::Text(&kinds.join(", ")))];
+            let of = self.say.with("card-minimum-of", &args);
+            let told = self.minimum(&of, &least);
+            if !all.contains(&told) {
+                all.push(told);
+            }
+        }
+        all
+    }
+
     /// The plan as it may be sent to anybody.
     fn card_words(&self, card: &Card) -> String {
         let mut all = vec![card.name.clone()];
@@ -232,7 +262,11 @@ impl Glance<'_> {
             all.extend([String::new(), self.say.text("card-notes")]);
             all.extend(card.notes.iter().map(|note| format!("– {note}")));
         }
-        all.extend([String::new(), self.say.text("card-wish")]);
+        all.push(String::new());
+        all.extend(self.card_minimums(card));
+        all.push(self.say.text("card-wish"));
+        let cautions = self.caution_texts(&heeded(card)).into_iter();
+        all.extend(cautions.map(|caution| caution.text));
         all.join("\n")
     }
 }

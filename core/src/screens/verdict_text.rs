@@ -7,6 +7,7 @@ use crate::{
     cook::{Cook, Piece},
     log::Job,
     moment::MINUTE,
+    safety::Minimum,
     units::Mk,
     words::{Arg, key},
 };
@@ -78,17 +79,22 @@ impl Glance<'_> {
 
     fn safety(&self, cut: Cut, safety: &Safety) -> String {
         let state = self.say.text(self.safe_key(cut, safety));
-        let minimum = self.say.temperature(safety.minimum.temp);
-        let source = self.say.text(safety.minimum.source.key());
+        self.minimum(&state, &safety.minimum)
+    }
+
+    /// A minimum with its rest and who says so, after `state`.
+    pub fn minimum(&self, state: &str, least: &Minimum) -> String {
+        let minimum = self.say.temperature(least.temp);
+        let source = self.say.text(least.source.key());
         let (state, minimum, source) = (
-            ("state", Arg::Text(&state)),
+            ("state", Arg::Text(state)),
             ("minimum", Arg::Text(&minimum)),
             ("source", Arg::Text(&source)),
         );
-        if safety.minimum.rest_ms == 0 {
+        if least.rest_ms == 0 {
             return self.say.with("safety-minimum", &[state, minimum, source]);
         }
-        let rest = self.seconds_or_more(safety.minimum.rest_ms);
+        let rest = self.seconds_or_more(least.rest_ms);
         let args = [state, minimum, source, ("rest", Arg::Text(&rest))];
         self.say.with("safety-minimum-rest", &args)
     }

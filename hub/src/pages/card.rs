@@ -33,6 +33,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &CardScreen) -> (Head, Markup) {
                 @for note in &screen.notes { p .note { (note) } }
             }
             @if let Some(code) = &screen.qr { (drawn(code, &say("card-code"))) }
+            ul .plain { @for least in &screen.minimums { li { (least) } } }
             p .wish { (say("card-wish")) }
             (parts::cautions(&screen.cautions))
         }

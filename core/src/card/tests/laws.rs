@@ -121,7 +121,7 @@ fn keeps_the_law(text: &str) -> Result<(), TestCaseError> {
         }
     };
     for meat in &card.meats {
-        let least = minimum(meat.cut, meat.form.unwrap_or(Form::Intact));
+        let least = minimum(meat.cut, meat.done());
         prop_assert!(meat.pull_at_mk.is_none_or(|pull| Mk(pull) >= least.temp));
         prop_assert!(
             meat.rest_min

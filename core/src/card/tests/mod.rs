@@ -39,7 +39,7 @@ fn regatta() -> Value {
         "people": 14,
         "pits": [{ "name": "The drum", "kind": "drum", "held": { "low_mk": 380_372, "high_mk": 408_150 } }],
         "meats": [
-            { "name": "Slab one", "cut": "spare_ribs", "weight_g": 1600, "cadence": { "mop": 30 }, "pit": 0, "wrap": "paper", "rest_min": 20 },
+            { "name": "Slab one", "cut": "spare_ribs", "form": "intact", "weight_g": 1600, "cadence": { "mop": 30 }, "pit": 0, "wrap": "paper", "rest_min": 20 },
             { "cut": "pork_butt", "form": "injected", "cadence": { "spritz": 60 }, "pull_at_mk": 368_150 },
             { "cut": "turkey_breast", "cadence": "none" },
         ],

@@ -116,6 +116,15 @@ fn nothing_below_a_published_minimum_comes_in_on_a_card() {
 }
 
 #[test]
+fn what_nobody_said_is_not_taken_for_whole_muscle() {
+    let mut unsaid = with("/meats/0/pull_at_mk", json!(340_000));
+    taken(&unsaid);
+    unsaid["meats"][0].as_object_mut().unwrap().remove("form");
+    let reason = refused(&unsaid.to_string());
+    assert!(reason.contains("155 °F"), "{reason}");
+}
+
+#[test]
 fn a_field_of_no_card_is_left_out_and_told() {
     let card = with("/meats/0/minimum_mk", json!(1));
     let read = taken(&card);

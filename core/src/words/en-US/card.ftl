@@ -17,6 +17,7 @@ card-dish-hot = held hot
 card-dish-cold = held cold
 card-notes = Notes
 card-wish = A card is somebody's plan and no safety rule. Slowbend's own minimums and cautions hold whatever it says.
+card-minimum-of = Safe minimum, { $meat }
 card-how-scan = Scan this with a phone's own camera, copy the text it shows, and paste it under “Start from a card”.
 card-how-file = This card is too long for a code: more than 1,000 bytes. Send the file or the text below instead.
 card-code = The card as a code to scan

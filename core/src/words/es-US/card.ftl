@@ -17,6 +17,7 @@ card-dish-hot = se guarda caliente
 card-dish-cold = se guarda frío
 card-notes = Notas
 card-wish = Una ficha es el plan de alguien, no una regla de seguridad. Los mínimos y las precauciones de Slowbend valen diga lo que diga.
+card-minimum-of = Mínimo seguro, { $meat }
 card-how-scan = Escanéala con la cámara de un teléfono, copia el texto que muestra y pégalo en «Empezar desde una ficha».
 card-how-file = Esta ficha es demasiado larga para un código: más de 1,000 bytes. Envía mejor el archivo o el texto de abajo.
 card-code = La ficha como código para escanear

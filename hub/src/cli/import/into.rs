@@ -6,6 +6,8 @@ use crate::{
 };
 use slowbend_core::{ids::CookId, words::Viewer};
 
+const NO_COOK: &str = "There is no cook yet. Start one on the page first: slowbend serve";
+
 /// The cook called `to`, or of that id; without it, the only one under way.
 ///
 /// # Errors
@@ -34,6 +36,7 @@ pub fn cook(opened: &mut Opened, viewer: &Viewer, to: Option<&str>) -> Result<Co
         .filter(|(_, name)| name.to_lowercase() == to.to_lowercase());
     match named.collect::<Vec<_>>()[..] {
         [(cook, _)] => Ok(*cook),
+        _ if known.is_empty() => Err(End::refused(NO_COOK)),
         _ => Err(End::refused(format!(
             "No one cook is called “{to}”. Name it by one of these ids:\n{}",
             listed(&known)
@@ -44,9 +47,7 @@ pub fn cook(opened: &mut Opened, viewer: &Viewer, to: Option<&str>) -> Result<Co
 fn only(open: &[(CookId, &str)], known: &[(CookId, &str)]) -> Result<CookId, End> {
     match open {
         [(cook, _)] => Ok(*cook),
-        [] if known.is_empty() => Err(End::refused(
-            "There is no cook yet. Start one on the page first: slowbend serve",
-        )),
+        [] if known.is_empty() => Err(End::refused(NO_COOK)),
         _ => Err(End::refused(format!(
             "Which cook? Give --cook with one of these ids:\n{}",
             listed(known)
