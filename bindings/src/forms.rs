@@ -3,6 +3,8 @@
 use crate::Slowbend;
 use slowbend_core::{
     acts::Act,
+    catalogue,
+    checks::Cut,
     error::Trouble,
     forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, StartTyped},
     moment::Moment,
@@ -15,6 +17,11 @@ impl Slowbend {
     /// The headings and buttons that stand around every screen.
     pub fn frame(&self, viewer: &Viewer) -> Frame {
         screens::frame(viewer)
+    }
+
+    /// The cuts that can be meant by what was typed, the nearest first; all of them where nothing was.
+    pub fn find_cuts(&self, sought: &str) -> Vec<Cut> {
+        catalogue::find(sought)
     }
 
     /// The act that begins the cook that was typed.

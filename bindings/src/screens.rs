@@ -3,12 +3,13 @@
 use crate::Slowbend;
 use slowbend_core::{
     card::CardAsk,
+    checks::Cut,
     error::Trouble,
     ids::{CookId, PieceId},
     moment::Moment,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, NightScreen, PieceScreen, Pitside, Settings,
-        StartScreen, Timeline,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
+        Pitside, Settings, StartScreen, Timeline,
     },
     words::Viewer,
 };
@@ -53,6 +54,16 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<CheckScreen, Trouble> {
         self.door().check(viewer, piece, moment)
+    }
+
+    /// All cuts, or those that `sought` can mean.
+    pub fn cuts(&self, viewer: &Viewer, sought: &str, moment: &Moment) -> CutsScreen {
+        self.door().cuts(viewer, sought, moment)
+    }
+
+    /// What is known of one cut.
+    pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
+        self.door().cut(viewer, cut, moment)
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

@@ -4,6 +4,7 @@ pub mod acts;
 pub mod alarms;
 pub mod cadence;
 pub mod card;
+pub mod catalogue;
 pub mod checks;
 pub mod cook;
 pub mod door;

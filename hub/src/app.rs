@@ -50,6 +50,7 @@ pub fn routes(home: Arc<Home>) -> Router {
         .route("/away.js", get(assets::away_script))
         .route("/live", get(live::events))
         .route("/rings", get(live::rings))
+        .route("/found", get(pages::found))
         .route("/rang", post(forms::rang::post))
         .route("/act", post(forms::act::post))
         .route("/cook", post(forms::cook::post))

@@ -129,7 +129,7 @@ class Night:
 
     def look(self, by, see, of=None):
         device, now = self.device(by), self.now
-        of = self.id(of) if of else None
+        of = self.id(of) if of and see not in ("cuts", "cut") else of
         ways = {
             "start": (lambda: device.door.start(device.viewer, None, now), lambda: api.Screen.START()),
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
@@ -139,6 +139,8 @@ class Night:
             "again": (lambda: device.door.again(device.viewer, of, now), lambda: api.Screen.AGAIN(of)),
             "piece": (lambda: device.door.piece(device.viewer, of, now), lambda: api.Screen.PIECE(of)),
             "check": (lambda: device.door.check(device.viewer, of, now), lambda: api.Screen.CHECK(of)),
+            "cuts": (lambda: device.door.cuts(device.viewer, of or "", now), lambda: api.Screen.CUTS(of or "")),
+            "cut": (lambda: device.door.cut(device.viewer, core.Cut[of.upper()], now), lambda: api.Screen.CUT(of)),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

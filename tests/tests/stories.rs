@@ -19,6 +19,7 @@ macro_rules! stories {
 stories! {
     card_to_cook,
     dead_probe_rings,
+    half_a_bird_by_any_name,
     overruled_between_two_phones,
     posted_twice,
     refused_and_told,

@@ -5,11 +5,12 @@ use crate::Slowbend;
 use slowbend_core::{
     alarms::AlarmList,
     card::CardAsk,
-    error::Trouble,
+    error::{Refused, Trouble},
     ids::{CookId, PieceId},
     moment::Moment,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, PieceScreen, Pitside, Settings, StartScreen, Timeline,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, PieceScreen, Pitside,
+        Settings, StartScreen, Timeline,
     },
     words::Viewer,
 };
@@ -18,6 +19,8 @@ echo!(StartScreen, start_from_json, start_json, start_canon);
 echo!(Pitside, pitside_from_json, pitside_json, pitside_canon);
 echo!(PieceScreen, piece_from_json, piece_json, piece_canon);
 echo!(CheckScreen, check_from_json, check_json, check_canon);
+echo!(CutsScreen, cuts_from_json, cuts_json, cuts_canon);
+echo!(CutScreen, cut_from_json, cut_json, cut_canon);
 echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
 echo!(Settings, settings_from_json, settings_json, settings_canon);
 echo!(CardScreen, card_from_json, card_json, card_canon);
@@ -43,6 +46,16 @@ pub enum Screen {
     Check {
         /// Which one.
         piece: PieceId,
+    },
+    /// The cuts.
+    Cuts {
+        /// What is sought.
+        sought: String,
+    },
+    /// One cut.
+    Cut {
+        /// Its name in the log.
+        name: String,
     },
     /// What happened.
     Timeline {
@@ -79,6 +92,12 @@ pub fn screen_text(
         Screen::Pitside { cook } => write(&door.pitside(viewer, cook, moment)?),
         Screen::Piece { piece } => write(&door.piece(viewer, piece, moment)?),
         Screen::Check { piece } => write(&door.check(viewer, piece, moment)?),
+        Screen::Cuts { sought } => write(&door.cuts(viewer, &sought, moment)),
+        Screen::Cut { name } => {
+            let cut = serde_json::from_value(name.into());
+            let cut = cut.map_err(|error| Refused::new(error.to_string()))?;
+            write(&door.cut(viewer, cut, moment))
+        }
         Screen::Timeline { cook } => write(&door.timeline(viewer, cook, None, moment)?),
         Screen::Card { cook } => write(&door.card(viewer, cook, &CardAsk::default(), moment)?),
         Screen::Again { cook } => write(&door.again(viewer, cook, moment)?),

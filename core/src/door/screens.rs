@@ -2,13 +2,14 @@
 
 use super::Slowbend;
 use crate::{
+    checks::Cut,
     cook::Known,
     error::{Refused, Trouble},
     ids::{CookId, PieceId},
     moment::Moment,
     screens::{
-        self, CheckScreen, NightScreen, PieceScreen, Pitside, Settings, StartInput, StartScreen,
-        Timeline,
+        self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, Settings,
+        StartInput, StartScreen, Timeline,
     },
     store::Group,
     words::{Viewer, Words},
@@ -97,6 +98,16 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_piece(piece)?;
         screens::check(&seen_by(self, viewer), viewer, piece, moment).ok_or_else(|| no_meat(viewer))
+    }
+
+    /// All cuts, or those that `sought` can mean.
+    pub fn cuts(&self, viewer: &Viewer, sought: &str, moment: &Moment) -> CutsScreen {
+        screens::cuts(&seen_by(self, viewer), viewer, sought, moment)
+    }
+
+    /// What is known of one cut.
+    pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
+        screens::cut(&seen_by(self, viewer), viewer, cut, moment)
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

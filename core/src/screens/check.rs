@@ -30,6 +30,7 @@ pub fn check(
     Some(CheckScreen {
         piece: piece.id,
         cook: cook.id,
+        cut: piece.cut,
         title: glance.check_title(piece),
         tests: tests.into_iter().map(|t| glance.test(piece, t)).collect(),
         thermometers: thermometers
@@ -154,7 +155,7 @@ impl Glance<'_> {
 }
 
 /// What can come of a test that is not a number.
-fn outcomes(test: Test) -> Vec<TestResult> {
+pub(super) fn outcomes(test: Test) -> Vec<TestResult> {
     match test {
         Test::BarkSet => all(BarkSet::ALL, TestResult::Bark),
         Test::WrapCall => all(WrapCall::ALL, TestResult::Color),

@@ -34,6 +34,7 @@ pub fn piece(
     Some(PieceScreen {
         piece: piece.id,
         cook: cook.id,
+        cut: piece.cut,
         title: piece.name.value.clone(),
         about: glance.about(piece),
         state: glance.where_it_is(piece),

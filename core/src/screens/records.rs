@@ -137,6 +137,51 @@ records! {
     }
     /// A cut to choose.
     CutChoice { /** Which one. */ cut: Cut, /** What it is called. */ name: String, /** One line on it. */ detail: String }
+    /// All cuts, or those that were searched for.
+    CutsScreen {
+        /** Heading. */ title: String,
+        /** One sentence on it. */ lead: String,
+        /** Label of the field for a name. */ find: String,
+        /** The button that searches. */ search: String,
+        /** The link to all cuts. */ all: String,
+        /** What is sought. */ sought: String,
+        /** The cuts found, the nearest first. */ cuts: Vec<CutChoice>,
+        /** That none is found, and what to do. */ none: Option<String>,
+        /** Until when this is true. */ until: i64,
+    }
+    /// One cut: what is known of it.
+    CutScreen {
+        /** Which one. */ cut: Cut,
+        /** What it is called. */ title: String,
+        /** Its other names. */ also: String,
+        /** What it is. */ about: String,
+        /** Pit, time, done, minimum, wetting, wrap, rest, hold. */ facts: Vec<CutFact>,
+        /** Heading of the tests. */ tests_heading: String,
+        /** The tests, in the order to do them. */ tests: Vec<CutTest>,
+        /** Heading of what goes wrong. */ wrong_heading: String,
+        /** What goes wrong. */ wrong: String,
+        /** Heading of what it is made of. */ made_of_heading: String,
+        /** Water, protein, fat, ash. */ made_of: Vec<CutFact>,
+        /** Cautions. */ cautions: Vec<Caution>,
+        /** The link to all cuts. */ all: String,
+        /** Until when this is true. */ until: i64,
+    }
+    /// One value with where it comes from.
+    CutFact {
+        /** What it is called. */ name: String,
+        /** The value. */ value: String,
+        /** What it means; empty where it says itself. */ how: String,
+        /** Who says so, or that nobody does. */ source: String,
+    }
+    /// One test of a cut, to be read.
+    CutTest {
+        /** What it is called. */ name: String,
+        /** How it is done. */ how: String,
+        /** What can come of it. */ outcomes: Vec<CutOutcome>,
+        /** Where it is read; empty where it is no temperature. */ spots: Vec<String>,
+    }
+    /// One outcome of a test and what it means for the cut.
+    CutOutcome { /** What is seen. */ label: String, /** What it means. */ means: String }
     /// A pit to choose.
     PitChoice { /** Which one. */ pit: PitId, /** What it is called. */ name: String, /** One line on it. */ detail: String }
     /// The one next thing, huge.
@@ -182,6 +227,7 @@ records! {
     PieceScreen {
         /** Which one. */ piece: PieceId,
         /** Its cook. */ cook: CookId,
+        /** Its cut, of which there is a screen. */ cut: Cut,
         /** What it is called. */ title: String,
         /** Cut, weight, what was done to it. */ about: String,
         /** Where it is and since when. */ state: String,
@@ -207,6 +253,7 @@ records! {
     CheckScreen {
         /** Which one. */ piece: PieceId,
         /** Its cook. */ cook: CookId,
+        /** Its cut, of which there is a screen. */ cut: Cut,
         /** Heading. */ title: String,
         /** The tests, in the order to do them. */ tests: Vec<TestForm>,
         /** Thermometers to choose from. */ thermometers: Vec<ThermometerChoice>,

@@ -11,7 +11,7 @@ use crate::{
         cuts::{CookTime, Minutes},
     },
     cook::{Cook, Known, Pit},
-    moment::{MINUTE, Moment},
+    moment::Moment,
     store::CookLine,
     words::{Arg, Viewer, WeightUnit},
 };
@@ -109,31 +109,32 @@ impl Glance<'_> {
         }
     }
 
-    fn cut_choice(&self, cut: Cut) -> CutChoice {
+    pub(super) fn cut_choice(&self, cut: Cut) -> CutChoice {
         let facts = cut_facts(cut);
-        let span = |Minutes { least, most }: Minutes| {
-            let (least, most) = (
-                self.say.duration(least * MINUTE),
-                self.say.duration(most * MINUTE),
-            );
-            let args = [("least", Arg::Text(&least)), ("most", Arg::Text(&most))];
-            self.say.with("cut-time", &args)
-        };
-        let time = match facts.cook_time {
-            CookTime::Whole { minutes } => span(minutes),
-            CookTime::PerPound { minutes } => self.per_weight(minutes, span),
-        };
         let pit = self.say.temperature_span(facts.pit.low, facts.pit.high);
+        let time = self.time_at(&facts);
         let args = [("pit", Arg::Text(&pit)), ("time", Arg::Text(&time))];
+        let detail = self.say.with("cut-detail", &args);
         CutChoice {
             cut,
             name: self.say.text(cut.key()),
-            detail: self.say.with("cut-detail", &args),
+            detail: match self.skin(cut) {
+                Some(skin) => format!("{detail} {skin}"),
+                None => detail,
+            },
+        }
+    }
+
+    pub(super) fn cook_time(&self, time: CookTime) -> String {
+        match time {
+            CookTime::Whole { minutes } => self.minutes(minutes),
+            CookTime::PerPound { minutes } => self.per_weight(minutes),
         }
     }
 
     /// Minutes a pound, or a kilogram (2.2 lb) to the nearest 5 minutes.
-    fn per_weight(&self, per_pound: Minutes, span: impl Fn(Minutes) -> String) -> String {
+    fn per_weight(&self, per_pound: Minutes) -> String {
+        let span = |minutes| self.minutes(minutes);
         let per_kilogram = |minutes: i64| (minutes * 2_205 / 1_000 + 2) / 5 * 5;
         match self.viewer.weight {
             WeightUnit::Pound => {

@@ -21,9 +21,28 @@ macro_rules! subjects {
 }
 
 subjects!(
-    "acts", "alarms", "cadence", "card", "checks", "common", "cuts", "door", "errors", "frame",
-    "pages", "phones", "pits", "probes", "readings", "rings", "safety", "screens", "times",
-    "units", "wall",
+    "acts",
+    "alarms",
+    "cadence",
+    "card",
+    "catalogue",
+    "checks",
+    "common",
+    "cuts",
+    "door",
+    "errors",
+    "frame",
+    "pages",
+    "phones",
+    "pits",
+    "probes",
+    "readings",
+    "rings",
+    "safety",
+    "screens",
+    "times",
+    "units",
+    "wall",
 );
 
 /// The parsed messages of `locale`. Only the first call in a process parses.

@@ -18,6 +18,7 @@ pub const CSS: &str = concat!(
     include_str!("css/now.css"),
     include_str!("css/propped.css"),
     include_str!("css/card.css"),
+    include_str!("css/cuts.css"),
     include_str!("css/media.css"),
 );
 
@@ -26,6 +27,7 @@ const JS: &str = concat!(
     include_str!("js/kit.js"),
     include_str!("js/morph.js"),
     include_str!("js/pages.js"),
+    include_str!("js/narrow.js"),
     include_str!("js/live.js"),
     include_str!("js/ring.js"),
     include_str!("js/wall.js"),

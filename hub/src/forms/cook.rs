@@ -9,6 +9,7 @@ use slowbend_core::{
     error::{Refused, Trouble},
     ids::{CookId, PitId},
     log::{PitKind, Serve, Subject},
+    screens::the_cut,
     words::typed,
 };
 use std::sync::Arc;
@@ -86,14 +87,10 @@ fn occasion(reading: &Reading<'_>) -> Result<String, Refused> {
     if reading.typed.given("name").is_some() {
         return name(reading, "name");
     }
-    let first = (0..ROWS).find(|row| reading.typed.given(&format!("cut-{row}")).is_some());
-    let Some(row) = first else {
+    let Some(row) = (0..ROWS).find(|row| is_meat(reading, *row)) else {
         return name(reading, "name");
     };
-    let cut: Cut = reading
-        .typed
-        .chosen(&format!("cut-{row}"), reading.words.choose)?;
-    Ok(reading.say.text(cut.key()))
+    Ok(reading.say.text(row_cut(reading, row)?.key()))
 }
 
 /// A name as typed.
@@ -131,8 +128,30 @@ pub fn weight(reading: &Reading<'_>, field: &str) -> Result<Option<i64>, Refused
     grams.map_err(|refused| Refused::new(refused.reason))
 }
 
+/// Whether a row holds a meat: its cut chosen, or its name typed.
+fn is_meat(reading: &Reading<'_>, row: usize) -> bool {
+    ["cut", "find"]
+        .iter()
+        .any(|field| reading.typed.given(&format!("{field}-{row}")).is_some())
+}
+
+fn row_cut(reading: &Reading<'_>, row: usize) -> Result<Cut, Refused> {
+    cut(reading, &format!("cut-{row}"), &format!("find-{row}"))
+}
+
+/// The cut that was chosen in the field `chosen`; where none was, the one that the name in the field `typed` means.
+///
+/// # Errors
+/// What to do instead, where it means none or several.
+pub fn cut(reading: &Reading<'_>, chosen: &str, typed: &str) -> Result<Cut, Refused> {
+    match reading.typed.given(chosen) {
+        Some(_) => reading.typed.chosen(chosen, reading.words.choose),
+        None => the_cut(reading.say.viewer(), reading.typed.text(typed)),
+    }
+}
+
 fn meats(reading: &Reading<'_>) -> Result<Vec<(NewMeat, bool)>, Refused> {
-    let rows = (0..ROWS).filter(|row| reading.typed.given(&format!("cut-{row}")).is_some());
+    let rows = (0..ROWS).filter(|row| is_meat(reading, *row));
     rows.map(|row| meat(reading, row)).collect()
 }
 
@@ -144,9 +163,7 @@ fn meat(reading: &Reading<'_>, row: usize) -> Result<(NewMeat, bool), Refused> {
         true => None,
         false => reading.typed.parsed(&pit_field, reading.words.choose)?,
     };
-    let cut: Cut = reading
-        .typed
-        .chosen(&format!("cut-{row}"), reading.words.choose)?;
+    let cut = row_cut(reading, row)?;
     let meat = NewMeat {
         name: String::new(),
         cut,

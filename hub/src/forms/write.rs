@@ -2,7 +2,7 @@
 
 use super::{
     Reading,
-    cook::{name, serve, weight},
+    cook::{cut, name, serve, weight},
     take,
 };
 use crate::{home::Home, pages::Page, typed::Typed, viewer::Reader};
@@ -141,7 +141,7 @@ fn meat(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
         .transpose()?;
     let meat = NewMeat {
         name: named.unwrap_or_default(),
-        cut: typed.chosen("cut", reading.words.choose)?,
+        cut: cut(reading, "cut", "find")?,
         form: typed.chosen("prepared", reading.words.choose)?,
         weight_g: weight(reading, "weight")?,
         cadence: cadence(reading)?,

@@ -23,7 +23,10 @@ pub fn page(sheet: &Sheet<'_>, screen: &CheckScreen) -> (Head, Markup) {
             button .button data-tone="main" { (screen.submit) }
         }))
         (parts::verdict(sheet, &screen.verdict))
-        p .links { a .button href=(Page::Meat(screen.piece).path()) { (sheet.words.back_to_meat) } }
+        p .links {
+            a .button href=(Page::Meat(screen.piece).path()) { (sheet.words.back_to_meat) }
+            a .button href=(Page::Cut(screen.cut).path()) { (sheet.words.about_cut) }
+        }
     };
     (head, main)
 }

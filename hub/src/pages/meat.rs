@@ -13,7 +13,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) -
     let words = sheet.words;
     let main = html! {
         h1 { (screen.title) }
-        p .lead { (screen.about) }
+        p .lead { (screen.about) " " a href=(Page::Cut(screen.cut).path()) { (words.about_cut) } }
         p .state-line { (screen.state) }
         (parts::verdict(sheet, &screen.verdict))
         p { a .button data-tone="main" href=(Page::Check(screen.piece).path()) { (words.check) } }

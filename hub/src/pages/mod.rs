@@ -5,6 +5,7 @@
 mod begin;
 mod card;
 mod check;
+mod cuts;
 mod file;
 mod layout;
 mod meat;
@@ -20,6 +21,7 @@ mod timeline;
 mod wall;
 mod write;
 
+pub use cuts::found;
 pub use layout::plain;
 pub use page::Page;
 pub use sheet::Sheet;
@@ -42,6 +44,8 @@ pub struct Asked {
     pub told: Option<u64>,
     /// The cursor of a list's page.
     pub before: Option<i64>,
+    /// What is sought.
+    pub find: Option<String>,
     /// Who wrote a card.
     #[serde(default)]
     pub by: String,
@@ -74,6 +78,8 @@ pub struct Beside {
     pub before: Option<i64>,
     /// What is asked for beside the plan of a card.
     pub card: CardAsk,
+    /// What is sought.
+    pub find: String,
 }
 
 /// Answers an address.
@@ -91,6 +97,7 @@ pub async fn show(
         told: asked.told.and_then(|number| home.told.said(number)),
         before: asked.before,
         card: asked.card(),
+        find: asked.find.unwrap_or_default(),
         ..Beside::default()
     };
     match render(&home, &reader, page, beside).await {
@@ -132,6 +139,8 @@ pub async fn render(
                 let now = door.pitside(viewer, screen.cook, moment)?;
                 meat::page(&sheet, &screen, &write::meats(&now))
             }
+            Page::Cuts => cuts::all(&door.cuts(viewer, &beside.find, moment)),
+            Page::Cut(cut) => cuts::one(&door.cut(viewer, cut, moment)),
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),
             Page::Card(cook) => card::page(&sheet, &door.card(viewer, cook, &beside.card, moment)?),
             Page::Again(cook) => match beside.typed.given("card") {

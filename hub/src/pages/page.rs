@@ -1,6 +1,7 @@
 //! An address, and the page it names. Start at [`Page`].
 
 use slowbend_core::{
+    checks::Cut,
     ids::{CookId, PieceId},
     screens::Place,
 };
@@ -32,6 +33,10 @@ pub enum Page {
     Phones,
     /// The screen it is shown on.
     Wall,
+    /// All cuts, or those that are sought.
+    Cuts,
+    /// One cut.
+    Cut(Cut),
 }
 
 impl Page {
@@ -44,6 +49,8 @@ impl Page {
             ("phones", None, None) => Self::Phones,
             ("card", None, None) => Self::Cards,
             ("wall", None, None) => Self::Wall,
+            ("cuts", None, None) => Self::Cuts,
+            ("cuts", Some(cut), None) => Self::Cut(serde_json::from_value(cut.into()).ok()?),
             ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
             ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
             ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
@@ -66,6 +73,8 @@ impl Page {
             Self::Card(cook) => format!("/cook/{cook}/card"),
             Self::Again(cook) => format!("/cook/{cook}/again"),
             Self::Wall => "/wall".into(),
+            Self::Cuts => "/cuts".into(),
+            Self::Cut(cut) => format!("/cuts/{}", crate::forms::name_of(&cut)),
             Self::Now(cook) => format!("/cook/{cook}"),
             Self::Timeline(cook) => format!("/cook/{cook}/timeline"),
             Self::Write(cook) => format!("/cook/{cook}/write"),
@@ -109,6 +118,8 @@ mod tests {
             Page::Settings,
             Page::Phones,
             Page::Wall,
+            Page::Cuts,
+            Page::Cut(Cut::PlateRibs),
             Page::Now(cook),
             Page::Timeline(cook),
             Page::Write(cook),
@@ -126,6 +137,7 @@ mod tests {
             "/cook",
             "/cook/x",
             "/settings/x",
+            "/cuts/unicorn",
             "/meat/1/check/2",
             "//evil.example",
         ] {

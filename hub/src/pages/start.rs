@@ -58,7 +58,7 @@ fn begin(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
                 (new_pit(sheet, screen.pits.is_empty()))
                 fieldset {
                     legend { (labels.meats) }
-                    p .how { (sheet.words.rows_hint) }
+                    p .how { (sheet.words.rows_hint) " " a href=(Page::Cuts.path()) { (sheet.words.all_cuts) } }
                     @for row in 0..SHOWN { (meat(sheet, screen, row)) }
                     details open[(SHOWN..ROWS).any(|row| is_typed(sheet, row))] {
                         summary { (sheet.words.more_meats) }
@@ -114,7 +114,8 @@ fn meat(sheet: &Sheet<'_>, screen: &StartScreen, row: usize) -> Markup {
         .first()
         .map_or("new".into(), |pit| pit.pit.to_string());
     html! {
-        div .row.meat-row {
+        div .row.meat-row data-narrow="cut" {
+            (parts::field(sheet, FORM, &format!("find-{row}"), words.find_cut, "", Kind::Text))
             (parts::choice(sheet, FORM, &format!("cut-{row}"), words.cut, std::iter::once(none).chain(cuts), ""))
             (parts::field(sheet, FORM, &format!("weight-{row}"), &labels.weight, "", Kind::Number))
             (parts::choice(sheet, FORM, &format!("pit-{row}"), &labels.pit, pits.chain(new), &usual))
@@ -124,7 +125,10 @@ fn meat(sheet: &Sheet<'_>, screen: &StartScreen, row: usize) -> Markup {
 
 /// Whether a row came back with something in it.
 fn is_typed(sheet: &Sheet<'_>, row: usize) -> bool {
-    sheet.beside.typed.given(&format!("cut-{row}")).is_some()
+    let typed = &sheet.beside.typed;
+    ["cut", "find"]
+        .iter()
+        .any(|field| typed.given(&format!("{field}-{row}")).is_some())
 }
 
 /// A pit that is not known yet; whoever has none meets it at once, before the meats that go on it.

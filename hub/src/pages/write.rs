@@ -1,6 +1,6 @@
 //! What can be written down during a cook: notes, temperatures, the fire, another meat or dish, and the plan's facts.
 
-use super::{Sheet, layout::Head, parts, parts::Kind};
+use super::{Page, Sheet, layout::Head, parts, parts::Kind};
 use maud::{Markup, html};
 use slowbend_core::{
     log::Subject,
@@ -99,7 +99,11 @@ pub fn page(
                 }))
             }
             (card(sheet, "meat", words.add_meat, &to("meat"), html! {
-                (choice("meat", "cut", words.cut, start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str())).collect()))
+                div data-narrow="cut" {
+                    (text("meat", "find", words.find_cut))
+                    (choice("meat", "cut", words.cut, std::iter::once((String::new(), words.cut_as_typed)).chain(start.cuts.iter().map(|cut| (crate::forms::name_of(&cut.cut), cut.name.as_str()))).collect()))
+                    p { a href=(Page::Cuts.path()) { (words.all_cuts) } }
+                }
                 (text("meat", "name", words.meat_name))
                 (number("meat", "weight", &start.form.weight))
                 (choice("meat", "prepared", words.form, crate::words::forms(words).collect()))

@@ -4,6 +4,7 @@ mod acts;
 mod assets;
 mod card;
 mod contrast;
+mod cuts;
 mod demo;
 mod faults;
 mod guard;

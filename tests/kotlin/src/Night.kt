@@ -79,9 +79,11 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
         }
     }
 
-    private fun look(by: Phone, told: JsonObject) = look(by, told.must("see"), told["of"]?.text?.let(deeds::id))
+    private fun look(by: Phone, told: JsonObject) = look(by, told.must("see"), told["of"]?.text)
 
-    private fun look(by: Phone, see: String, of: String?): JsonElement {
+    /** What a page of the catalogue is of is said as it is; a cook or a meat by the name it was made under. */
+    private fun look(by: Phone, see: String, named: String?): JsonElement {
+        val of = if (see == "cuts" || see == "cut") named else named?.let(deeds::id)
         val (record, canon) = by.ask { core, viewer, now ->
             core.screen(see, of, viewer, now) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
         }

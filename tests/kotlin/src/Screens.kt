@@ -2,6 +2,7 @@ package slowbend.stories
 
 import slowbend.Screen
 import slowbend.SlowbendInterface
+import slowbend.core.Cut
 import slowbend.core.Moment
 import slowbend.core.Viewer
 
@@ -22,6 +23,7 @@ fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: M
             Viewer::class.java -> viewer
             Moment::class.java -> moment
             String::class.java -> of ?: throw Wrong("of what is $see?")
+            Cut::class.java -> Cut.valueOf(of?.uppercase() ?: throw Wrong("of what is $see?"))
             Int::class.java -> ALARMS
             else -> null
         }

@@ -182,11 +182,20 @@ impl Night {
     }
 
     fn look(&mut self, by: &str, see: &str, of: Option<&str>) -> Result<Value, String> {
-        let of = of.map(|name| self.id(name)).transpose()?;
+        let of = match see {
+            "cuts" | "cut" => of.map(str::to_owned),
+            _ => of.map(|name| self.id(name)).transpose()?,
+        };
         let now = self.now.clone();
         let device = self.device(by)?;
         let (door, viewer) = (&mut device.door, &device.viewer);
         match (see, of) {
+            ("cuts", of) => Ok(json!(door.cuts(viewer, &of.unwrap_or_default(), &now))),
+            ("cut", Some(of)) => {
+                let cut =
+                    serde_json::from_value(json!(of)).map_err(|_| format!("{of} is no cut"))?;
+                Ok(json!(door.cut(viewer, cut, &now)))
+            }
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("settings", None) => shown(door.settings(viewer, &now)),
             ("pitside", Some(of)) => shown(door.pitside(viewer, parsed::<CookId>(&of)?, &now)),
