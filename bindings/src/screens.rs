@@ -9,7 +9,7 @@ use slowbend_core::{
     moment::Moment,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
-        Pitside, Settings, StartScreen, Timeline,
+        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
     },
     words::Viewer,
 };
@@ -75,6 +75,28 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<Timeline, Trouble> {
         self.door().timeline(viewer, cook, before, moment)
+    }
+
+    /// Readings with their chart, all or those of the last `hours` (1, 3, 6 or 12); `before` is the cursor of a page of
+    /// the table.
+    pub fn readings_of(
+        &self,
+        viewer: &Viewer,
+        of: ReadingsOf,
+        hours: Option<u32>,
+        before: Option<i64>,
+        moment: &Moment,
+    ) -> Result<ReadingsScreen, Trouble> {
+        self.door().readings_of(viewer, of, hours, before, moment)
+    }
+
+    /// Checking thermometers.
+    pub fn thermometers(
+        &self,
+        viewer: &Viewer,
+        moment: &Moment,
+    ) -> Result<ThermometersScreen, Trouble> {
+        self.door().thermometers(viewer, moment)
     }
 
     /// Before you sleep: what the core knows of the night ahead.

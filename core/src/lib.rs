@@ -5,6 +5,7 @@ pub mod alarms;
 pub mod cadence;
 pub mod card;
 pub mod catalogue;
+pub mod chart;
 pub mod checks;
 pub mod cook;
 pub mod door;

@@ -59,8 +59,9 @@ pub fn routes(home: Arc<Home>) -> Router {
         .route("/cook/{cook}/card.json", get(forms::card::file))
         .route(
             "/cook/{cook}/file",
-            post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FORM_BYTES_MAX)),
+            post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FILE_BYTES_MAX)),
         )
+        .route("/cook/{cook}/taking/{number}/stop", post(forms::file::stop))
         .route(
             "/cook/{cook}/{form}",
             get(pages::show).post(forms::write::post),

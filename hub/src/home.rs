@@ -3,7 +3,9 @@
 use crate::{
     clock::Clock,
     demo::{Demo, Invented},
+    incoming::Waiting,
     lan::Lan,
+    taking::Takings,
     told::Told,
 };
 use slowbend_core::{door::Slowbend, error::Trouble, ids::DeviceId, moment::Moment};
@@ -30,6 +32,10 @@ pub struct Home {
     pub data: PathBuf,
     /// What was just done, to be told on the next page.
     pub told: Told,
+    /// Files of readings that are being taken.
+    pub takings: Takings,
+    /// Files whose form came back with a question.
+    pub waiting: Waiting,
     changes: broadcast::Sender<()>,
     closing: watch::Sender<bool>,
     /// What this home plays, where it is the demo's.
@@ -72,6 +78,8 @@ impl Home {
             port,
             data,
             told: Told::default(),
+            takings: Takings::default(),
+            waiting: Waiting::default(),
             changes: broadcast::channel(64).0,
             closing: watch::channel(false).0,
         })

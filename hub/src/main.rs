@@ -10,6 +10,7 @@ mod demo;
 mod forms;
 mod guard;
 mod home;
+mod incoming;
 mod lan;
 mod live;
 mod once;
@@ -17,6 +18,7 @@ mod pages;
 mod qr;
 mod serve;
 mod size;
+mod taking;
 #[cfg(test)]
 mod tests;
 mod told;

@@ -22,10 +22,12 @@ pub async fn bound(
     next: Next,
 ) -> Response {
     let words = words(reader.viewer.locale);
-    let is_file = request.uri().path().ends_with("/file");
-    let (most, sentence) = match is_file {
-        true => (forms::file::FORM_BYTES_MAX, words.file_too_large),
-        false => (app::FORM_BYTES_MAX, words.too_large),
+    let kind = request.headers().get(header::CONTENT_TYPE);
+    let is_parted = kind.is_some_and(|kind| kind.as_bytes().starts_with(b"multipart/"));
+    let (most, sentence) = match (request.uri().path().ends_with("/file"), is_parted) {
+        (true, true) => (forms::file::FILE_BYTES_MAX, words.file_too_large),
+        (true, false) => (forms::file::ROWS_BYTES_MAX, words.file_too_large),
+        (false, _) => (app::FORM_BYTES_MAX, words.too_large),
     };
     let length = request.headers().get(header::CONTENT_LENGTH);
     let length = length.and_then(|value| value.to_str().ok()?.parse::<usize>().ok());

@@ -141,6 +141,11 @@ class Night:
             "check": (lambda: device.door.check(device.viewer, of, now), lambda: api.Screen.CHECK(of)),
             "cuts": (lambda: device.door.cuts(device.viewer, of or "", now), lambda: api.Screen.CUTS(of or "")),
             "cut": (lambda: device.door.cut(device.viewer, core.Cut[of.upper()], now), lambda: api.Screen.CUT(of)),
+            "thermometers": (lambda: device.door.thermometers(device.viewer, now), lambda: api.Screen.THERMOMETERS()),
+            "readings_of": (
+                lambda: device.door.readings_of(device.viewer, core.ReadingsOf.COOK(of), None, None, now),
+                lambda: api.Screen.READINGS_OF(of),
+            ),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

@@ -22,6 +22,7 @@ from night import Night, Wrong  # noqa: E402
 KINDS = {
     "act", "outcome", "reading", "moment", "viewer",
     "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "alarms", "cuts", "cut",
+    "readings_of", "thermometers",
 }
 
 

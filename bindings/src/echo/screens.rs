@@ -10,7 +10,7 @@ use slowbend_core::{
     moment::Moment,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, PieceScreen, Pitside,
-        Settings, StartScreen, Timeline,
+        ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
     },
     words::Viewer,
 };
@@ -25,6 +25,18 @@ echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
 echo!(Settings, settings_from_json, settings_json, settings_canon);
 echo!(CardScreen, card_from_json, card_json, card_canon);
 echo!(BeginScreen, again_from_json, again_json, again_canon);
+echo!(
+    ReadingsScreen,
+    readings_of_from_json,
+    readings_of_json,
+    readings_of_canon
+);
+echo!(
+    ThermometersScreen,
+    thermometers_from_json,
+    thermometers_json,
+    thermometers_canon
+);
 echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
 
 /// Which screen.
@@ -74,6 +86,13 @@ pub enum Screen {
     },
     /// Pits, thermometers and habits.
     Settings,
+    /// Readings with their chart.
+    ReadingsOf {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Checking thermometers.
+    Thermometers,
     /// What must ring, at most 60.
     Alarms,
 }
@@ -102,6 +121,11 @@ pub fn screen_text(
         Screen::Card { cook } => write(&door.card(viewer, cook, &CardAsk::default(), moment)?),
         Screen::Again { cook } => write(&door.again(viewer, cook, moment)?),
         Screen::Settings => write(&door.settings(viewer, moment)?),
+        Screen::ReadingsOf { cook } => {
+            let of = ReadingsOf::Cook { cook };
+            write(&door.readings_of(viewer, of, None, None, moment)?)
+        }
+        Screen::Thermometers => write(&door.thermometers(viewer, moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

@@ -56,6 +56,15 @@ pub struct Moved {
     pub until: i64,
 }
 
+/// From when to when a series was read that an entry of the cook announces.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Saved {
+    /// The first reading, milliseconds since 1970.
+    pub from: i64,
+    /// The last.
+    pub to: i64,
+}
+
 /// One cook.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Cook {
@@ -83,6 +92,8 @@ pub struct Cook {
     pub probes: BTreeMap<(String, String), Probe>,
     /// Where its probes sat before, each until when: what one read there stays with what it sat in.
     pub probes_before: Vec<Moved>,
+    /// What was saved of each series, by instrument and channel: in whole, however many runs it came in.
+    pub saved: BTreeMap<(String, String), Saved>,
     /// Jobs answered without being done.
     pub answers: Vec<Answer>,
     /// How often each job was answered, done, skipped or put off, what was taken back counted too: it only rises.
@@ -117,6 +128,7 @@ impl Cook {
             pits: BTreeMap::new(),
             probes: BTreeMap::new(),
             probes_before: vec![],
+            saved: BTreeMap::new(),
             answers: vec![],
             ordinals: BTreeMap::new(),
             notes: vec![],

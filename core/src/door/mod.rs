@@ -19,6 +19,7 @@ mod alarms;
 mod card;
 mod clock;
 mod exchange;
+mod hear;
 mod import;
 mod known;
 mod open;
@@ -30,6 +31,7 @@ mod tests;
 mod work;
 
 pub use exchange::{EXPORT_HEADER, ExportLine};
+pub use import::Gathered;
 pub use readings::SensorReading;
 
 use crate::{

@@ -38,7 +38,7 @@ pub struct SensorReading {
 /// Readings that are not on disk yet.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Pending {
-    rows: Vec<TailReading>,
+    pub(super) rows: Vec<TailReading>,
     /// When the oldest of them came, since boot.
     since_boot: Option<i64>,
 }

@@ -9,7 +9,7 @@ use crate::{
     moment::Moment,
     screens::{
         self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, Settings,
-        StartInput, StartScreen, Timeline,
+        StartInput, StartScreen, ThermometersScreen, Timeline,
     },
     store::Group,
     words::{Viewer, Words},
@@ -144,6 +144,24 @@ impl Slowbend {
         self.notice_clock(moment);
         self.store()?;
         Ok(screens::night(&seen_by(self, viewer), viewer, moment))
+    }
+
+    /// Checking thermometers.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn thermometers(
+        &mut self,
+        viewer: &Viewer,
+        moment: &Moment,
+    ) -> Result<ThermometersScreen, Trouble> {
+        self.notice_clock(moment);
+        self.store()?;
+        Ok(screens::thermometers(
+            &seen_by(self, viewer),
+            viewer,
+            moment,
+        ))
     }
 
     /// Pits, thermometers and habits.

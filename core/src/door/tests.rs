@@ -1,6 +1,7 @@
 //! The one door, opened and shut.
 
 mod cached;
+mod charts;
 mod lines;
 mod probes;
 mod rings;

@@ -39,6 +39,7 @@ pub fn check(
             .collect(),
         submit: glance.say.text("button-record"),
         verdict: glance.verdict_with_job(cook, piece, &dues),
+        links: vec![glance.thermometers_link()],
         cautions: glance.cautions(match piece.cut.is_poultry() {
             true => Doing::CheckingPoultry,
             false => Doing::CheckingMeat,
@@ -58,7 +59,7 @@ pub(super) fn recorded(what: impl serde::Serialize) -> String {
 
 impl Glance<'_> {
     /// The most recently checked first, what nobody checked last: a shell offers the first.
-    fn last_checked_first(&self) -> Vec<&Thermometer> {
+    pub fn last_checked_first(&self) -> Vec<&Thermometer> {
         let mut all: Vec<&Thermometer> = self.known.crew.thermometers.values().collect();
         let checked = |thermometer: &Thermometer| match standing(
             self.known.crew,

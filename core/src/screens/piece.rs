@@ -1,11 +1,11 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{Button, Line, Link, PieceScreen, Place, Weight, glance::Glance};
+use super::{Button, Line, Link, PieceScreen, Place, ReadingsOf, Weight, glance::Glance};
 use crate::{
     acts::Act,
     alarms::{self, Due},
     cadence::rhythm::{Next, Why},
-    checks::{Spot, Temperature, TestResult, cut_facts},
+    checks::{Reason, Spot, Temperature, TestResult, cut_facts},
     cook::{Cook, Known, Pass, Piece, rhythm_facts::rhythm_facts, verdict_input::verdict_input},
     ids::PieceId,
     moment::Moment,
@@ -234,15 +234,34 @@ impl Glance<'_> {
     }
 
     fn meat_links(&self, cook: &Cook, piece: &Piece) -> Vec<Link> {
-        [
+        let of = ReadingsOf::Piece { piece: piece.id };
+        let mut links: Vec<Link> = [
             ("link-check", Place::Check { piece: piece.id }),
+            ("link-readings", Place::Readings { of }),
             ("link-now", Place::Now { cook: cook.id }),
         ]
         .map(|(label, place)| Link {
             label: self.say.text(label),
             place,
         })
-        .into()
+        .into();
+        links.extend(
+            self.has_doubted_thermometer(cook, piece)
+                .then(|| self.thermometers_link()),
+        );
+        links
+    }
+
+    /// Whether a reading of it was corrected, did not count, or came from what nobody checked.
+    fn has_doubted_thermometer(&self, cook: &Cook, piece: &Piece) -> bool {
+        let is_doubt = |reason: &Reason| {
+            matches!(
+                reason,
+                Reason::Corrected { .. } | Reason::TooFarOff { .. } | Reason::Unchecked
+            )
+        };
+        self.verdict(cook, piece)
+            .is_ok_and(|verdict| verdict.reasons.iter().any(is_doubt))
     }
 
     /// What is being done to it at the stage where it is.

@@ -1,6 +1,9 @@
 //! Now: the screen of a propped phone.
 
-use super::{Line, Link, Pitside, Place, glance::Glance, kinds::kind_name, meat_line::MEATS_SHOWN};
+use super::{
+    Line, Link, Pitside, Place, ReadingsOf, glance::Glance, kinds::kind_name,
+    meat_line::MEATS_SHOWN,
+};
 use crate::{
     acts::{Act, Undo},
     alarms::{self, Due},
@@ -122,7 +125,9 @@ impl Glance<'_> {
     }
 
     fn links(&self, cook: CookId) -> Vec<Link> {
+        let of = ReadingsOf::Cook { cook };
         [
+            ("link-readings", Place::Readings { of }),
             ("link-timeline", Place::Timeline { cook }),
             ("link-settings", Place::Settings),
             ("link-start", Place::Start),

@@ -16,6 +16,7 @@ macro_rules! records {
         pub struct $name { $($(#[$field_doc])* pub $field: $kind),* }
     )* };
 }
+pub(super) use records;
 
 /// How much a line asks for a person's eye. Never told by color alone: `Line::state` says it in words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -76,6 +77,13 @@ pub enum Place {
     },
     /// Pits, thermometers and habits.
     Settings,
+    /// Readings with their chart.
+    Readings {
+        /// Whose.
+        of: super::ReadingsOf,
+    },
+    /// Checking thermometers.
+    Thermometers,
 }
 
 records! {
@@ -259,6 +267,7 @@ records! {
         /** Thermometers to choose from. */ thermometers: Vec<ThermometerChoice>,
         /** The label of the button that records the pass. */ submit: String,
         /** What the checks so far say. */ verdict: VerdictText,
+        /** Where else to go. */ links: Vec<Link>,
         /** Cautions. */ cautions: Vec<Caution>,
         /** Until when this is true. */ until: i64,
     }
@@ -291,6 +300,9 @@ records! {
     /// One thing that happened.
     Happened {
         /** Which entry. */ entry: EntryKey,
+        /** When, as claimed: milliseconds since 1970. */ at: i64,
+        /** Its day, the same text for all of one day: "Saturday, June 13". */ day: String,
+        /** The time of that day. */ clock: String,
         /** When, in the viewer's zone. */ when: String,
         /** What. */ what: String,
         /** By whom, if not by the viewer's device. */ who: String,
@@ -305,6 +317,7 @@ records! {
         /** The crew's habits. */ habits: Vec<Editable>,
         /** The choices of the viewer: language, units, hours. */ viewer: Vec<ViewerChoice>,
         /** The labels of forms. */ labels: SettingsLabels,
+        /** Where else to go. */ links: Vec<Link>,
         /** Warnings and merges to be told. */ notices: Vec<Notice>,
         /** Where more is kept: the version, the folder's health. */ about: Vec<String>,
         /** Until when this is true. */ until: i64,

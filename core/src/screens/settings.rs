@@ -37,6 +37,7 @@ pub fn settings(known: &Known<'_>, viewer: &Viewer, moment: &Moment) -> Settings
         habits: vec![glance.edit_habits()],
         viewer: glance.viewer_choices(),
         labels: glance.settings_labels(),
+        links: vec![glance.thermometers_link()],
         notices: glance.crew_notices(),
         about: glance.about_this(),
         until: glance.until(&[]),

@@ -4,5 +4,5 @@ mod firsts;
 mod goldens;
 mod laws;
 mod lines;
-mod regatta;
+pub(in crate::screens) mod regatta;
 mod shown;

@@ -152,6 +152,9 @@ impl Glance<'_> {
         let by = (entry.device != self.viewer.device).then(|| self.device(entry.device));
         Happened {
             entry,
+            at: told.at,
+            day: self.say.day_heading(told.at, self.now),
+            clock: self.say.clock(told.at),
             when: self.say.clock_day(told.at, self.now),
             what: self.what(cook, told, past),
             who: by.unwrap_or_default(),

@@ -110,7 +110,7 @@ impl Glance<'_> {
     }
 
     /// A rest below a minute in seconds.
-    fn seconds_or_more(&self, ms: i64) -> String {
+    pub fn seconds_or_more(&self, ms: i64) -> String {
         if ms >= MINUTE {
             return self.say.duration(ms);
         }

@@ -1,7 +1,10 @@
 //! Probe readings beside the log: first row by row, then sealed in chunks that entries announce.
 
 use super::{Result, Store};
-use crate::readings::tails::TAIL_MS;
+use crate::{
+    readings::{Reading, tails::TAIL_MS},
+    units::Mk,
+};
 use rusqlite::{Connection, params};
 
 /// One reading of a series.
@@ -81,6 +84,43 @@ impl Store {
              ORDER BY last DESC, hash LIMIT 64",
         )?;
         let rows = statement.query_map(params![source, sensor, TAIL_MS, latest], chunk)?;
+        Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+
+    /// The chunks of a series that reach into `from` to `to`, both included, by their last reading. What ended before
+    /// `from` is not touched: the index begins there.
+    pub fn chunks_between(
+        &self,
+        source: &str,
+        sensor: &str,
+        from: i64,
+        to: i64,
+    ) -> Result<Vec<ChunkRow>> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT hash, source, sensor, first, last, count, bytes FROM chunks WHERE source = ?1 AND sensor = ?2 \
+             AND last >= ?3 AND first <= ?4 ORDER BY last, hash",
+        )?;
+        let rows = statement.query_map(params![source, sensor, from, to], chunk)?;
+        Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+
+    /// The readings of a series from `from` to `to`, both included, that are not sealed yet, by time.
+    pub fn live_between(
+        &self,
+        source: &str,
+        sensor: &str,
+        from: i64,
+        to: i64,
+    ) -> Result<Vec<Reading>> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT at, temp FROM live WHERE source = ? AND sensor = ? AND at BETWEEN ? AND ? ORDER BY at, temp",
+        )?;
+        let rows = statement.query_map(params![source, sensor, from, to], |row| {
+            Ok(Reading {
+                at: row.get(0)?,
+                temp: Mk(row.get(1)?),
+            })
+        })?;
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 

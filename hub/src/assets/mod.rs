@@ -19,6 +19,7 @@ pub const CSS: &str = concat!(
     include_str!("css/propped.css"),
     include_str!("css/card.css"),
     include_str!("css/cuts.css"),
+    include_str!("css/readings.css"),
     include_str!("css/media.css"),
 );
 

@@ -48,7 +48,11 @@ pub async fn post(
     let Some((_, read)) = FORMS.iter().find(|(known, _)| *known == form) else {
         return StatusCode::NOT_FOUND.into_response();
     };
-    take(&home, &reader, typed, read, |_, _| Page::Settings).await
+    let next = |back, _: &_| match back {
+        Page::Thermometers => back,
+        _ => Page::Settings,
+    };
+    take(&home, &reader, typed, read, next).await
 }
 
 /// The viewer's choices go into their cookie and nowhere else.
@@ -130,7 +134,7 @@ fn bath(reading: &Reading<'_>) -> Result<Act, Refused> {
     let against = match reading.typed.text("against") {
         "ice" => Bath::Ice,
         _ => Bath::Boiling {
-            altitude_m: altitude_m.unwrap_or(0),
+            altitude_m: altitude_m.ok_or_else(|| height_needed(reading))?,
         },
     };
     Ok(Act::CheckThermometer {
@@ -138,6 +142,11 @@ fn bath(reading: &Reading<'_>) -> Result<Act, Refused> {
         against,
         read: heat(reading, "read", &BATH)?,
     })
+}
+
+/// Each 500 ft are about 1 °F: a height that was guessed would blame the thermometer.
+fn height_needed(reading: &Reading<'_>) -> Refused {
+    Refused::new(reading.say.text("thermometers-height-needed"))
 }
 
 fn heat(reading: &Reading<'_>, name: &str, range: &RangeInclusive<Mk>) -> Result<Mk, Refused> {

@@ -1,7 +1,8 @@
-//! The form that takes a file's readings. Without scripts its rows are pasted; with them it can be chosen.
+//! The form that takes a file's readings: it is chosen, or its rows are pasted; with scripts or without.
 
 use super::{Sheet, parts, parts::Kind};
 use maud::{Markup, html};
+use slowbend_core::words::Arg;
 
 const FORM: &str = "file";
 
@@ -24,13 +25,15 @@ pub fn card(sheet: &Sheet<'_>, action: &str) -> Markup {
         ("seconds".into(), words.file_seconds),
         ("minutes".into(), words.file_minutes),
     ];
+    let kept = sheet.beside.typed.given("kept");
     let is_back = sheet.beside.typed.text("form") == FORM;
     html! {
         details .card open[is_back] {
             summary { h2 { (words.file) } }
-            (sheet.form(FORM, action, html! {
+            (sheet.form_with_file(FORM, action, html! {
                 p .how { (words.file_hint) }
-                label .field data-file hidden { span { (words.file_choose) } input type="file" accept=".csv,text/csv,text/plain"; }
+                @if let Some(kept) = kept { p .notice { (sheet.say.with("taking-still-here", &[("file", Arg::Text(kept))])) } }
+                label .field { span { (words.file_choose) } input type="file" name="file" accept=".csv,text/csv,text/plain"; }
                 label .field {
                     span { (words.file_rows) }
                     textarea name="rows" rows="4" spellcheck="false" { (sheet.value(FORM, "rows", "")) }

@@ -30,7 +30,7 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
     frame(
         sheet.reader,
         &head.title,
-        matches!(sheet.page, Page::Now(_)),
+        loads_anew(sheet.page, head),
         html! {
             (bar(sheet, head.cook))
             div #ringing role="alert" hidden {
@@ -61,7 +61,7 @@ pub fn alone(reader: &Reader, heading: &str, sentence: &str, link: &str) -> Mark
     frame(
         reader,
         heading,
-        false,
+        None,
         html! {
             header .bar { a .brand href="/" { (mark()) "Slowbend" } }
             main #main tabindex="-1" {
@@ -73,8 +73,17 @@ pub fn alone(reader: &Reader, heading: &str, sentence: &str, link: &str) -> Mark
     )
 }
 
-/// `anew`: whether the page loads itself each minute where scripts are off.
-fn frame(reader: &Reader, title: &str, anew: bool, body: Markup) -> Markup {
+/// After how many seconds a page loads itself where scripts are off.
+fn loads_anew(page: Page, head: &Head) -> Option<u32> {
+    match page {
+        Page::Now(_) | Page::Readings(_) => Some(60),
+        Page::Taking(..) if head.until < i64::MAX => Some(2),
+        _ => None,
+    }
+}
+
+/// `anew`: after how many seconds the page loads itself where scripts are off.
+fn frame(reader: &Reader, title: &str, anew: Option<u32>, body: Markup) -> Markup {
     let words = words(reader.viewer.locale);
     html! {
         (DOCTYPE)
@@ -86,7 +95,7 @@ fn frame(reader: &Reader, title: &str, anew: bool, body: Markup) -> Markup {
                 meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4f0e2";
                 meta name="theme-color" media="(prefers-color-scheme: dark)" content="#16211f";
                 title { (title) " · Slowbend" }
-                @if anew { noscript { meta http-equiv="refresh" content="60"; } }
+                @if let Some(seconds) = anew { noscript { meta http-equiv="refresh" content=(seconds); } }
                 link rel="stylesheet" href=(assets::path("slowbend.css"));
                 link rel="icon" href=(assets::path("icon.svg")) type="image/svg+xml";
                 link rel="apple-touch-icon" href=(assets::path("icon-192.png"));

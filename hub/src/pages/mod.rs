@@ -4,6 +4,7 @@
 
 mod begin;
 mod card;
+mod chart;
 mod check;
 mod cuts;
 mod file;
@@ -14,9 +15,12 @@ mod now;
 mod page;
 mod parts;
 mod phones;
+mod readings;
 mod settings;
 mod sheet;
 mod start;
+mod taking;
+mod thermometers;
 mod timeline;
 mod wall;
 mod write;
@@ -25,6 +29,7 @@ pub use cuts::found;
 pub use layout::plain;
 pub use page::Page;
 pub use sheet::Sheet;
+pub use taking::taken;
 
 use crate::{home::Home, typed::Typed, viewer::Reader, words::words};
 use axum::{
@@ -51,6 +56,8 @@ pub struct Asked {
     pub by: String,
     /// Whether a card carries the notes of its cook.
     pub notes: Option<String>,
+    /// How many hours of readings are shown; none = all.
+    pub hours: Option<u32>,
 }
 
 impl Asked {
@@ -80,6 +87,8 @@ pub struct Beside {
     pub card: CardAsk,
     /// What is sought.
     pub find: String,
+    /// How many hours of readings are shown.
+    pub hours: Option<u32>,
 }
 
 /// Answers an address.
@@ -98,6 +107,7 @@ pub async fn show(
         before: asked.before,
         card: asked.card(),
         find: asked.find.unwrap_or_default(),
+        hours: asked.hours,
         ..Beside::default()
     };
     match render(&home, &reader, page, beside).await {
@@ -119,6 +129,10 @@ pub async fn render(
     let reader = crate::demo::reader_of(home, reader);
     let demo = home.sees_demo();
     let lan = home.lan.get().cloned();
+    let taking = match page {
+        Page::Taking(_, number) => home.takings.of(number),
+        _ => None,
+    };
     home.ask(move |door, moment| {
         let sheet = Sheet::new(&reader, page, &beside, moment.utc_ms, demo);
         let viewer = &reader.viewer;
@@ -157,6 +171,15 @@ pub async fn render(
             },
             Page::Wall => wall::page(&sheet),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
+            Page::Readings(of) => {
+                let (hours, before) = (beside.hours, beside.before);
+                readings::page(
+                    &sheet,
+                    &door.readings_of(viewer, of, hours, before, moment)?,
+                )
+            }
+            Page::Thermometers => thermometers::page(&sheet, &door.thermometers(viewer, moment)?),
+            Page::Taking(cook, _) => taking::page(&sheet, cook, taking.as_deref()),
             Page::Phones => phones::page(&sheet, lan.as_deref()),
         };
         Ok(layout::whole(&sheet, &head, &alarms, main))

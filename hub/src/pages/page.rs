@@ -3,7 +3,7 @@
 use slowbend_core::{
     checks::Cut,
     ids::{CookId, PieceId},
-    screens::Place,
+    screens::{Place, ReadingsOf},
 };
 
 /// One page, as its address names it.
@@ -37,30 +37,49 @@ pub enum Page {
     Cuts,
     /// One cut.
     Cut(Cut),
+    /// Readings with their chart.
+    Readings(ReadingsOf),
+    /// Checking thermometers.
+    Thermometers,
+    /// A file of readings that is being taken into a cook, by its number.
+    Taking(CookId, u128),
 }
 
 impl Page {
     /// The page at `path`, if there is one.
     pub fn at(path: &str) -> Option<Self> {
-        let mut parts = path.strip_prefix('/')?.split('/');
-        let page = match (parts.next()?, parts.next(), parts.next()) {
-            ("", None, None) => Self::Start,
-            ("settings", None, None) => Self::Settings,
-            ("phones", None, None) => Self::Phones,
-            ("card", None, None) => Self::Cards,
-            ("wall", None, None) => Self::Wall,
-            ("cuts", None, None) => Self::Cuts,
-            ("cuts", Some(cut), None) => Self::Cut(serde_json::from_value(cut.into()).ok()?),
-            ("cook", Some(id), None) => Self::Now(id.parse().ok()?),
-            ("cook", Some(id), Some("timeline")) => Self::Timeline(id.parse().ok()?),
-            ("cook", Some(id), Some("write")) => Self::Write(id.parse().ok()?),
-            ("cook", Some(id), Some("card")) => Self::Card(id.parse().ok()?),
-            ("cook", Some(id), Some("again")) => Self::Again(id.parse().ok()?),
-            ("meat", Some(id), None) => Self::Meat(id.parse().ok()?),
-            ("meat", Some(id), Some("check")) => Self::Check(id.parse().ok()?),
+        let parts: Vec<&str> = path.strip_prefix('/')?.split('/').collect();
+        Some(match parts[..] {
+            [""] => Self::Start,
+            ["settings"] => Self::Settings,
+            ["phones"] => Self::Phones,
+            ["wall"] => Self::Wall,
+            ["cuts"] => Self::Cuts,
+            ["cuts", cut] => Self::Cut(serde_json::from_value(cut.into()).ok()?),
+            ["card"] => Self::Cards,
+            ["thermometers"] => Self::Thermometers,
+            ["cook", id] => Self::Now(id.parse().ok()?),
+            ["cook", id, "timeline"] => Self::Timeline(id.parse().ok()?),
+            ["cook", id, "write"] => Self::Write(id.parse().ok()?),
+            ["cook", id, "card"] => Self::Card(id.parse().ok()?),
+            ["cook", id, "again"] => Self::Again(id.parse().ok()?),
+            ["cook", id, "readings"] => Self::Readings(ReadingsOf::Cook {
+                cook: id.parse().ok()?,
+            }),
+            ["cook", id, "taking", number] => {
+                Self::Taking(id.parse().ok()?, u128::from_str_radix(number, 16).ok()?)
+            }
+            ["cook", id, "pit", pit, "readings"] => Self::Readings(ReadingsOf::Pit {
+                cook: id.parse().ok()?,
+                pit: pit.parse().ok()?,
+            }),
+            ["meat", id] => Self::Meat(id.parse().ok()?),
+            ["meat", id, "check"] => Self::Check(id.parse().ok()?),
+            ["meat", id, "readings"] => Self::Readings(ReadingsOf::Piece {
+                piece: id.parse().ok()?,
+            }),
             _ => return None,
-        };
-        parts.next().is_none().then_some(page)
+        })
     }
 
     /// Its address.
@@ -80,6 +99,9 @@ impl Page {
             Self::Write(cook) => format!("/cook/{cook}/write"),
             Self::Meat(piece) => format!("/meat/{piece}"),
             Self::Check(piece) => format!("/meat/{piece}/check"),
+            Self::Thermometers => "/thermometers".into(),
+            Self::Readings(of) => readings_path(of),
+            Self::Taking(cook, number) => format!("/cook/{cook}/taking/{number:032x}"),
         }
     }
 
@@ -92,6 +114,14 @@ impl Page {
     }
 }
 
+fn readings_path(of: ReadingsOf) -> String {
+    match of {
+        ReadingsOf::Cook { cook } => format!("/cook/{cook}/readings"),
+        ReadingsOf::Piece { piece } => format!("/meat/{piece}/readings"),
+        ReadingsOf::Pit { cook, pit } => format!("/cook/{cook}/pit/{pit}/readings"),
+    }
+}
+
 impl From<Place> for Page {
     fn from(place: Place) -> Self {
         match place {
@@ -101,6 +131,8 @@ impl From<Place> for Page {
             Place::Check { piece } => Self::Check(piece),
             Place::Timeline { cook } => Self::Timeline(cook),
             Place::Settings => Self::Settings,
+            Place::Readings { of } => Self::Readings(of),
+            Place::Thermometers => Self::Thermometers,
         }
     }
 }
@@ -108,6 +140,7 @@ impl From<Place> for Page {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use slowbend_core::ids::PitId;
 
     #[test]
     fn each_page_is_found_at_its_own_address() {
@@ -128,6 +161,14 @@ mod tests {
             Page::Cards,
             Page::Meat(piece),
             Page::Check(piece),
+            Page::Thermometers,
+            Page::Taking(cook, 17),
+            Page::Readings(ReadingsOf::Cook { cook }),
+            Page::Readings(ReadingsOf::Piece { piece }),
+            Page::Readings(ReadingsOf::Pit {
+                cook,
+                pit: PitId(id),
+            }),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }

@@ -217,6 +217,12 @@ pub fn cautions(cautions: &[Caution]) -> Markup {
     }
 }
 
+/// An instant as machines read it: "2026-06-13T16:05:00Z" (HTML, "valid global date and time string").
+pub fn instant(at: i64) -> String {
+    let zero = slowbend_core::words::zone::local(chrono_tz::Tz::UTC, at);
+    zero.format("%Y-%m-%dT%H:%M:%SZ").to_string()
+}
+
 /// Links as a row.
 pub fn links(links: &[Link]) -> Markup {
     html! {

@@ -31,6 +31,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Settings) -> (Head, Markup) {
         }
         section {
             h2 { (labels.thermometers) }
+            (parts::links(&screen.links))
             div .two {
                 @for (index, one) in screen.thermometers.iter().enumerate() { (thermometer(sheet, index, one, labels)) }
                 (add_thermometer(sheet, labels))

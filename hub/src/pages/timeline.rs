@@ -16,7 +16,12 @@ pub fn page(sheet: &Sheet<'_>, screen: &Timeline) -> (Head, Markup) {
             a .button href=(Page::Card(screen.cook).path()) { (sheet.say.text("card-of-this")) }
             a .button href=(Page::Again(screen.cook).path()) { (sheet.say.text("begin-again")) }
         }
-        ol .timeline { @for line in &screen.lines { (one(sheet, line)) } }
+        @for day in screen.lines.chunk_by(|a, b| a.day == b.day) {
+            section {
+                h2 { (day[0].day) }
+                ol .timeline { @for line in day { (one(sheet, line)) } }
+            }
+        }
         @if let Some(before) = screen.next {
             p { a .button href=(format!("{}?before={before}", Page::Timeline(screen.cook).path())) { (sheet.words.earlier) } }
         }
@@ -28,7 +33,7 @@ fn one(sheet: &Sheet<'_>, line: &Happened) -> Markup {
     let faint = (!line.standing.is_empty()).then_some("faint");
     html! {
         li data-weight=[faint] {
-            span .when { (line.when) }
+            time .when datetime=(parts::instant(line.at)) { (line.clock) }
             div .what {
                 p { (line.what) }
                 @if !line.who.is_empty() { p .detail { (line.who) } }

@@ -12,6 +12,8 @@ mod lan;
 mod live;
 mod meat;
 mod pages;
+mod readings;
+mod taking;
 
 use crate::{app::app, clock::Clock, data, home::Home};
 use axum::{
@@ -54,7 +56,7 @@ pub struct Answer {
     pub body: String,
 }
 
-async fn send(home: &Arc<Home>, request: Request<Body>) -> Answer {
+pub async fn send(home: &Arc<Home>, request: Request<Body>) -> Answer {
     let answer: Response<Body> = app(home.clone()).oneshot(request).await.unwrap();
     let text = |name| {
         answer

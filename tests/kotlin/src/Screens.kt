@@ -4,6 +4,7 @@ import slowbend.Screen
 import slowbend.SlowbendInterface
 import slowbend.core.Cut
 import slowbend.core.Moment
+import slowbend.core.ReadingsOf
 import slowbend.core.Viewer
 
 /** So many alarms a phone is asked to keep. */
@@ -25,6 +26,7 @@ fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: M
             String::class.java -> of ?: throw Wrong("of what is $see?")
             Cut::class.java -> Cut.valueOf(of?.uppercase() ?: throw Wrong("of what is $see?"))
             Int::class.java -> ALARMS
+            ReadingsOf::class.java -> ReadingsOf.Cook(of ?: throw Wrong("of what is $see?"))
             else -> null
         }
     }

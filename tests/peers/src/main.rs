@@ -1,9 +1,10 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages absorb csv openings crdt drawn`) those. Prints one
-//! table and ends with 1 where a row is short of its reach.
+//! Without arguments all of them run; with names (`tap fold screens pages absorb chart csv openings crdt drawn`) those.
+//! Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
+mod chart;
 mod crdt;
 mod csv_import;
 mod door;
@@ -23,12 +24,13 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 9] = [
+const BENCHES: [(&str, Bench); 10] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
     ("pages", pages::rows),
     ("absorb", absorb::rows),
+    ("chart", chart::rows),
     ("csv", csv_import::rows),
     ("openings", openings::rows),
     ("crdt", crdt::rows),

@@ -14,6 +14,7 @@ use slowbend_core::{
     ids::{CookId, PieceId},
     log::Subject,
     moment::{MINUTE, Moment},
+    screens::ReadingsOf,
     units::Mk,
     words::Viewer,
 };
@@ -209,6 +210,11 @@ impl Night {
             ("again", Some(of)) => shown(door.again(viewer, parsed::<CookId>(&of)?, &now)),
             ("piece", Some(of)) => shown(door.piece(viewer, parsed::<PieceId>(&of)?, &now)),
             ("check", Some(of)) => shown(door.check(viewer, parsed::<PieceId>(&of)?, &now)),
+            ("thermometers", None) => shown(door.thermometers(viewer, &now)),
+            ("readings_of", Some(of)) => {
+                let of = ReadingsOf::Cook { cook: parsed(&of)? };
+                shown(door.readings_of(viewer, of, None, None, &now))
+            }
             _ => Err(format!("there is no screen {see}, or it lacks of what")),
         }
     }

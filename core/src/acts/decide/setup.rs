@@ -2,6 +2,7 @@
 
 use super::{Context, Decision, expected_in, ranges};
 use crate::{
+    checks::{Standing, Trust},
     error::Refused,
     ids::{PitId, ThermometerId},
     log::{Bath, PitAdded, PitKind, Subject, ThermometerAdded, ThermometerChecked},
@@ -87,7 +88,22 @@ fn not_in_its_bath(context: &Context<'_>, against: Bath, read: Mk) -> Refused {
     }
 }
 
+/// How far off it is, and what is made of its readings from now on.
 fn judged(context: &Context<'_>, name: &str, off: Mk) -> String {
+    let said = how_far(context, name, off);
+    let standing = Standing::Checked {
+        off_mk: off.0,
+        at: context.now(),
+    };
+    let then = match standing.trust(Mk(0)) {
+        Trust::Counts(_) => return said,
+        Trust::Corrected(_) => context.say().text("act-thermometer-corrected"),
+        Trust::TooFarOff => context.say().text("act-thermometer-too-far"),
+    };
+    format!("{said} {then}")
+}
+
+fn how_far(context: &Context<'_>, name: &str, off: Mk) -> String {
     let say = context.say();
     let size = say.temperature_difference(Mk(off.0.abs()));
     let args = [("name", Arg::Text(name)), ("off", Arg::Text(&size))];

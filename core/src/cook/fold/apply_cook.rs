@@ -4,7 +4,7 @@ use super::{Known, fields, pieces};
 use crate::{
     cook::{
         Answer, Answered, Cook, Dish, HandReading, LastAct, Moved, Note, Pass, PitCare, Probe, Reg,
-        Timed,
+        Saved, Timed,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -86,6 +86,7 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
                 until: when.at,
             }));
         }
+        Payload::SeriesSaved(saved) => save(cook, saved),
         Payload::Fed(fed) => care(cook, fed.pit).fed.push(when),
         Payload::VentChanged(vent) => care(cook, vent.pit).vents.push(when),
         Payload::FireSeen(seen) => care(cook, seen.pit).seen.push(when),
@@ -118,6 +119,16 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
         }
         _ => {}
     }
+}
+
+fn save(cook: &mut Cook, run: &crate::log::SeriesSaved) {
+    let (from, to) = (run.from.min(run.to), run.to.max(run.from));
+    let series = (run.source.clone(), run.sensor.clone());
+    let saved = cook.saved.entry(series).or_insert(Saved { from, to });
+    *saved = Saved {
+        from: saved.from.min(from),
+        to: saved.to.max(to),
+    };
 }
 
 fn open(cook: &mut Cook, known: &Known, opened: &crate::log::Opened) {

@@ -15,16 +15,16 @@ use crate::{
 pub(super) const ZONE: &str = "America/Chicago";
 
 /// Minutes after six in the morning.
-pub(super) const fn minute(minutes: i64) -> i64 {
+pub(in crate::screens) const fn minute(minutes: i64) -> i64 {
     SIX + minutes * MINUTE
 }
 
-pub(super) fn moment(minutes: i64) -> Moment {
+pub(in crate::screens) fn moment(minutes: i64) -> Moment {
     Moment::at(minute(minutes), ZONE)
 }
 
 /// The first phone's viewer.
-pub(super) fn viewer(locale: Locale) -> Viewer {
+pub(in crate::screens) fn viewer(locale: Locale) -> Viewer {
     Viewer {
         locale,
         zone: ZONE.into(),
@@ -42,7 +42,7 @@ pub(super) fn stage(story: &mut Story, of: u128, at: i64, stage: Stage) -> Entry
 }
 
 /// What was recorded by `until` minutes after six.
-pub(super) fn told_until(until: i64) -> Story {
+pub(in crate::screens) fn told_until(until: i64) -> Story {
     let mut story = Story::default();
     crew(&mut story);
     meats(&mut story);

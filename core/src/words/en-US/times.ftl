@@ -6,6 +6,10 @@ clock-twelve = { $hour }:{ $minute } { $half ->
    *[pm] PM
 }
 clock-twenty-four = { $hour }:{ $minute }
+clock-hour = { $hour } { $half ->
+    [am] AM
+   *[pm] PM
+}
 clock-on-day = { $day } { $time }
 clock-on-date = { $day }, { $time }
 clock-span = { $from }–{ $to }
@@ -17,6 +21,11 @@ day-tomorrow = tomorrow
 day-yesterday = yesterday
 day-date = { $month } { $day }
 day-date-year = { $month } { $day }, { $year }
+day-heading = { $weekday }, { $date }
+day-heading-near = { $near }, { $day }
+day-heading-today = Today
+day-heading-yesterday = Yesterday
+day-heading-tomorrow = Tomorrow
 weekday-1 = Mon
 weekday-2 = Tue
 weekday-3 = Wed

@@ -6,6 +6,10 @@ clock-twelve = { $hour }:{ $minute } { $half ->
    *[pm] p. m.
 }
 clock-twenty-four = { $hour }:{ $minute }
+clock-hour = { $hour } { $half ->
+    [am] a. m.
+   *[pm] p. m.
+}
 clock-on-day = { $day } { $time }
 clock-on-date = { $day }, { $time }
 clock-span = { $from }–{ $to }
@@ -16,6 +20,11 @@ day-tomorrow = mañana
 day-yesterday = ayer
 day-date = { $day } { $month }
 day-date-year = { $day } { $month } { $year }
+day-heading = { $weekday }, { $date }
+day-heading-near = { $near }, { $day }
+day-heading-today = Hoy
+day-heading-yesterday = Ayer
+day-heading-tomorrow = Mañana
 weekday-1 = lun
 weekday-2 = mar
 weekday-3 = mié

@@ -12,6 +12,20 @@ impl Words<'_> {
         self.time_of(&local(self.zone, utc_ms))
     }
 
+    /// The time of day as short as it can be said, for the line of a chart: "2 PM", "2:05 PM", "14:00".
+    pub fn hour(&self, utc_ms: i64) -> String {
+        let at = local(self.zone, utc_ms);
+        if at.minute() != 0 || self.viewer.hours == HourCycle::TwentyFour {
+            return self.time_of(&at);
+        }
+        let (afternoon, hour) = at.hour12();
+        let (hour, half) = (hour.to_string(), if afternoon { "pm" } else { "am" });
+        self.with(
+            "clock-hour",
+            &[("hour", Arg::Text(&hour)), ("half", Arg::Text(half))],
+        )
+    }
+
     /// The time of day with its day where that is not today: "2:05 PM", "tomorrow 2:05 PM", "Sat 2:05 PM" within six
     /// days, "Jun 13, 2:05 PM" beyond, the year where it is another.
     pub fn clock_day(&self, utc_ms: i64, now_ms: i64) -> String {
@@ -110,6 +124,11 @@ mod tests {
             all(|say| say.clock(midnight)),
             ["12:00 AM", "12:00 a. m.", "00:00", "00:00"]
         );
+        assert_eq!(
+            all(|say| say.hour(LUNCH - 5 * MINUTE)),
+            ["2 PM", "2 p. m.", "14:00", "14:00"]
+        );
+        assert_eq!(all(|say| say.hour(LUNCH))[0], "2:05 PM");
         assert_eq!(all(|say| say.datetime_field(LUNCH))[0], "2026-06-13T14:05");
         assert_eq!(all(|say| say.time_field(LUNCH))[0], "14:05");
     }

@@ -34,6 +34,25 @@ impl Words<'_> {
         self.day_of(&local(self.zone, utc_ms), &local(self.zone, now_ms))
     }
 
+    /// A day as a heading: "Today, Sat, Jun 13", "Sat, Jun 6".
+    pub fn day_heading(&self, utc_ms: i64, now_ms: i64) -> String {
+        let (then, now) = (local(self.zone, utc_ms), local(self.zone, now_ms));
+        let weekday = self.text(WEEKDAYS[then.weekday().num_days_from_monday() as usize]);
+        let date = self.date_of(&then, &now);
+        let (weekday, date) = (("weekday", Arg::Text(&weekday)), ("date", Arg::Text(&date)));
+        let said = self.with("day-heading", &[weekday, date]);
+        let near = match days_between(&now, &then) {
+            0 => self.text("day-heading-today"),
+            -1 => self.text("day-heading-yesterday"),
+            1 => self.text("day-heading-tomorrow"),
+            _ => return said,
+        };
+        self.with(
+            "day-heading-near",
+            &[("near", Arg::Text(&near)), ("day", Arg::Text(&said))],
+        )
+    }
+
     pub(super) fn day_of(&self, then: &NaiveDateTime, now: &NaiveDateTime) -> String {
         match days_between(now, then) {
             0 => self.text("day-today"),
@@ -83,6 +102,9 @@ mod tests {
         assert_eq!(week(&es)[..5], ["lun", "mar", "mié", "jue", "vie"]);
         let month =
             |say: &Words<'_>, n: i64| say.day(monday + (n - 5) * 30 * day, monday + 400 * day);
+        assert_eq!(en.day_heading(monday, monday), "Today, Mon, Jun 15");
+        assert_eq!(es.day_heading(monday, monday + day), "Ayer, lun, 15 jun");
+        assert_eq!(en.day_heading(monday, monday + 9 * day), "Mon, Jun 15");
         assert_eq!(month(&en, 0), "Jan 16, 2026");
         assert_eq!(month(&es, 11), "12 dic 2026");
     }

@@ -53,7 +53,6 @@ const hasFrame = () => $("ringing") !== null;
 
 // What every page needs once it stands.
 function dressed() {
-  for (const label of document.querySelectorAll("[data-file]")) label.hidden = false;
   announce();
   propped();
   setUp();
@@ -98,12 +97,3 @@ function arrived(to, elsewhere) {
 }
 
 addEventListener("popstate", () => go(location.href));
-
-// A file that was chosen becomes the rows that would be pasted.
-document.addEventListener("change", async (event) => {
-  const file = event.target.matches("[data-file] input") && event.target.files[0];
-  if (!file) return;
-  const form = event.target.form;
-  form.elements.rows.value = await file.text();
-  form.elements.source.value ||= file.name.replace(/\.[^.]*$/, "");
-});

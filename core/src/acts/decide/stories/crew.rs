@@ -75,9 +75,20 @@ fn a_thermometer_is_told_how_far_it_is_off() {
         says(Bath::Ice, Mk::from_f(34)).said,
         "Red stick reads 2 °F high."
     );
+    assert_eq!(
+        says(Bath::Ice, Mk::from_f(36)).said,
+        "Red stick reads 4 °F high. Its readings are corrected by that."
+    );
+    assert_eq!(
+        says(Bath::Ice, Mk::from_f(26)).said,
+        "Red stick reads 6 °F low. Nothing is judged by it: use another one."
+    );
     let denver = Bath::Boiling { altitude_m: 1_609 };
     let low = says(denver, Mk::from_f(200));
-    assert_eq!(low.said, "Red stick reads 2 °F low.");
+    assert_eq!(
+        low.said,
+        "Red stick reads 2 °F low. Its readings are corrected by that."
+    );
     let fact = ThermometerChecked {
         thermometer,
         against: denver,

@@ -1,6 +1,7 @@
 package org.slowbend.app
 
 import slowbend.core.Place
+import slowbend.core.ReadingsOf
 
 /** A place as text, to be kept while the process is not running. */
 fun Place.path() = when (this) {
@@ -10,6 +11,14 @@ fun Place.path() = when (this) {
     is Place.Check -> "check/$piece"
     is Place.Timeline -> "timeline/$cook"
     is Place.Settings -> "settings"
+    is Place.Readings -> of.path()
+    is Place.Thermometers -> "thermometers"
+}
+
+private fun ReadingsOf.path() = when (this) {
+    is ReadingsOf.Cook -> "readings/$cook"
+    is ReadingsOf.Piece -> "meat-readings/$piece"
+    is ReadingsOf.Pit -> "pit-readings/$cook/$pit"
 }
 
 /** The place that [path] names; what cannot be read is the first screen. */
@@ -21,6 +30,10 @@ fun placeOf(path: String): Place {
         "check" -> Place.Check(id)
         "timeline" -> Place.Timeline(id)
         "settings" -> Place.Settings
+        "readings" -> Place.Readings(ReadingsOf.Cook(id))
+        "meat-readings" -> Place.Readings(ReadingsOf.Piece(id))
+        "pit-readings" -> Place.Readings(ReadingsOf.Pit(id.substringBefore('/'), id.substringAfter('/')))
+        "thermometers" -> Place.Thermometers
         else -> Place.Start
     }
 }

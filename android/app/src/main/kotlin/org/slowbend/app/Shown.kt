@@ -6,6 +6,7 @@ import slowbend.core.Moment
 import slowbend.core.PieceScreen
 import slowbend.core.Pitside
 import slowbend.core.Place
+import slowbend.core.ReadingsOf
 import slowbend.core.Settings
 import slowbend.core.StartScreen
 import slowbend.core.Timeline
@@ -32,4 +33,13 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Check -> Shown.Check(check(viewer, place.piece, moment))
     is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, before, moment))
     is Place.Settings -> Shown.Choices(settings(viewer, moment))
+    // Until charts and baths are drawn here: the nearest screen that holds the same.
+    is Place.Readings -> nearest(place.of, viewer, moment)
+    is Place.Thermometers -> Shown.Choices(settings(viewer, moment))
+}
+
+private fun SlowbendInterface.nearest(of: ReadingsOf, viewer: Viewer, moment: Moment): Shown = when (of) {
+    is ReadingsOf.Cook -> Shown.Now(pitside(viewer, of.cook, moment))
+    is ReadingsOf.Piece -> Shown.Meat(piece(viewer, of.piece, moment))
+    is ReadingsOf.Pit -> Shown.Now(pitside(viewer, of.cook, moment))
 }

@@ -1,0 +1,29 @@
+### Thermometers: checking them in ice and in boiling water.
+
+thermometers-title = Check a thermometer
+thermometers-lead = A thermometer that is off calls meat done that is not. Ice and boiling water show by how much; either one will do.
+thermometers-none = No thermometer is known yet. Give yours a name first.
+thermometers-must-read = It must read { $right }.
+thermometers-must-read-at = At { $height } above the sea it must read { $right }.
+thermometers-must-read-sea = At the sea it must read { $right }. Higher up it reads less: see below.
+thermometers-ice-fill = Fill a glass with crushed ice. Pour in cold water to just below the top of the ice, stir, and wait { $wait }.
+thermometers-ice-hold = Hold the tip in the middle of the ice, away from the glass, until the number stands.
+thermometers-ice-read = It must read { $right }. Write down what it does read.
+thermometers-boil-bring = Bring a deep pot of clean water to a rolling boil. Salt or sugar in it would make it hotter.
+thermometers-boil-hold = Hold the tip in the middle of the water, away from the pot, until the number stands. Steam burns: come from the side.
+thermometers-boil-read = Write down what it reads, and how high above the sea you stand.
+thermometers-heights = Where water boils, by height above the sea
+thermometers-bath = Held in
+thermometers-check = { $when }: read { $read }, right is { $right }
+thermometers-unproven = Its readings count, and each check of a meat says that nobody checked it.
+thermometers-counts = Its readings count.
+thermometers-corrected = Its readings are corrected by that.
+thermometers-corrected-lapsed = Its readings are still corrected by what was found then.
+thermometers-too-far = Nothing is judged by it. Use another one.
+thermometers-rules = What is made of it
+thermometers-rule-within = Off by up to { $little }: its readings count, and what it reads hot is taken off.
+thermometers-rule-corrected = Off by more than { $little }: its readings are corrected, and that is said.
+thermometers-rule-too-far = Off by more than { $much }: nothing is judged by it.
+thermometers-rule-lasts = A check counts for { $lasts }. Check again after a fall, a wash or a new battery.
+thermometers-rule-local = The maker's instructions and local rules go first.
+thermometers-height-needed = Water boils at less the higher you stand: give your height above the sea, or use ice.

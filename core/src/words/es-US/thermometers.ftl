@@ -1,0 +1,29 @@
+### Termómetros: revisarlos en hielo y en agua hirviendo.
+
+thermometers-title = Revisar un termómetro
+thermometers-lead = Un termómetro desviado hace que parezca lista una carne que no lo está. El hielo y el agua hirviendo muestran por cuánto; basta con uno de los dos.
+thermometers-none = Aún no se conoce ningún termómetro. Ponle primero un nombre al tuyo.
+thermometers-must-read = Debe marcar { $right }.
+thermometers-must-read-at = A { $height } sobre el mar debe marcar { $right }.
+thermometers-must-read-sea = A nivel del mar debe marcar { $right }. Más arriba marca menos: mira abajo.
+thermometers-ice-fill = Llena un vaso con hielo picado. Échale agua fría hasta poco antes del borde del hielo, revuelve y espera { $wait }.
+thermometers-ice-hold = Mantén la punta en medio del hielo, lejos del vaso, hasta que el número se quede quieto.
+thermometers-ice-read = Debe marcar { $right }. Anota lo que marca de verdad.
+thermometers-boil-bring = Pon a hervir a borbotones una olla honda con agua limpia. Con sal o azúcar estaría más caliente.
+thermometers-boil-hold = Mantén la punta en medio del agua, lejos de la olla, hasta que el número se quede quieto. El vapor quema: acércate de lado.
+thermometers-boil-read = Anota lo que marca y a qué altura sobre el mar estás.
+thermometers-heights = Dónde hierve el agua, según la altura sobre el mar
+thermometers-bath = Metido en
+thermometers-check = { $when }: marcó { $read }, lo correcto es { $right }
+thermometers-unproven = Sus lecturas cuentan, y cada prueba de una carne dice que nadie lo revisó.
+thermometers-counts = Sus lecturas cuentan.
+thermometers-corrected = Sus lecturas se corrigen por eso.
+thermometers-corrected-lapsed = Sus lecturas aún se corrigen por lo que se halló entonces.
+thermometers-too-far = Nada se juzga por él. Usa otro.
+thermometers-rules = Qué se hace con ello
+thermometers-rule-within = Desviado hasta { $little }: sus lecturas cuentan, y lo que marca de más se resta.
+thermometers-rule-corrected = Desviado más de { $little }: sus lecturas se corrigen, y eso se dice.
+thermometers-rule-too-far = Desviado más de { $much }: nada se juzga por él.
+thermometers-rule-lasts = Una revisión vale { $lasts }. Repítela tras un golpe, un lavado o una pila nueva.
+thermometers-rule-local = Las instrucciones del fabricante y las normas locales van primero.
+thermometers-height-needed = El agua hierve a menos grados cuanto más alto estés: da tu altura sobre el mar, o usa hielo.
