@@ -6,7 +6,10 @@ use slowbend_core::{
     catalogue,
     checks::Cut,
     error::Trouble,
-    forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, StartTyped},
+    forms::{
+        self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, MovesTyped, OpeningTyped,
+        StartTyped,
+    },
     moment::Moment,
     screens::{self, Frame},
     words::Viewer,
@@ -47,6 +50,16 @@ impl Slowbend {
     /// The act of the check that was typed.
     pub fn read_check(&self, viewer: &Viewer, typed: &CheckTyped) -> Result<Act, Trouble> {
         Ok(forms::check(viewer, typed)?)
+    }
+
+    /// The act of the opening that was confirmed.
+    pub fn read_opening(&self, viewer: &Viewer, typed: &OpeningTyped) -> Result<Act, Trouble> {
+        Ok(forms::opening(viewer, typed)?)
+    }
+
+    /// The act that says where meats sit.
+    pub fn read_moves(&self, typed: &MovesTyped) -> Act {
+        forms::moves(typed)
     }
 
     /// The act that sets the field that was typed.

@@ -5,11 +5,12 @@ use slowbend_core::{
     card::CardAsk,
     checks::Cut,
     error::Trouble,
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     moment::Moment,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
-        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings,
+        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
     },
     words::Viewer,
 };
@@ -139,5 +140,57 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<BeginScreen, Trouble> {
         self.door().read_card(viewer, text, moment)
+    }
+
+    /// One opening of a pit: every meat on it.
+    pub fn opening(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<OpeningScreen, Trouble> {
+        self.door().opening(viewer, cook, pit, moment)
+    }
+
+    /// What sits where on each pit.
+    pub fn pits(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<PitsScreen, Trouble> {
+        self.door().pits(viewer, cook, moment)
+    }
+
+    /// What is not meat.
+    pub fn dishes(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<DishesScreen, Trouble> {
+        self.door().dishes(viewer, cook, moment)
+    }
+
+    /// Who has the watch, and the line with which it is handed over.
+    pub fn watch(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WatchScreen, Trouble> {
+        self.door().watch(viewer, cook, moment)
+    }
+
+    /// What to try when the fire of a pit is not as it should be.
+    pub fn trouble(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<TroubleScreen, Trouble> {
+        self.door().trouble(viewer, cook, pit, moment)
     }
 }

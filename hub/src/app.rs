@@ -67,6 +67,10 @@ pub fn routes(home: Arc<Home>) -> Router {
             get(pages::show).post(forms::write::post),
         )
         .route(
+            "/cook/{cook}/pit/{pit}/{form}",
+            get(pages::show).post(forms::opening::post),
+        )
+        .route(
             "/meat/{piece}/check",
             get(pages::show).post(forms::check::post),
         )

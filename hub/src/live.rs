@@ -78,6 +78,7 @@ struct Ring {
     title: String,
     body: String,
     cook: Option<String>,
+    place: Option<String>,
 }
 
 /// What rings now and is not silent, loudest first.
@@ -112,5 +113,8 @@ fn ring(alarm: slowbend_core::alarms::Alarm) -> Ring {
         title: alarm.title,
         body: alarm.body,
         cook: alarm.cook.map(|cook| crate::pages::Page::Now(cook).path()),
+        place: alarm
+            .place
+            .map(|place| crate::pages::Page::from(place).path()),
     }
 }

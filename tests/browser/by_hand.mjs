@@ -40,6 +40,16 @@ export async function byHand({ open }) {
     await page.goto(now);
     hold(/restore|taken back|undone/i.test(await press(page, /^Undo/)), `told: ${await told(page)}`);
   });
+  await check("without scripts a whole opening is confirmed once, and taken back as one", async () => {
+    await page.goto(now);
+    await page.locator("a[href$='/opening']").first().click();
+    await page.locator(".target", { hasText: "Turn" }).first().click();
+    await page.locator("summary", { hasText: "A note on it" }).first().click();
+    await page.locator("input[name$='-note']").first().fill("Bone to the back.");
+    const said = await press(page, "All of this is done");
+    hold(/Turned/.test(said) && /Written down/.test(said), `both are told, not: ${said}`);
+    hold(/restore|taken back|undone/i.test(await press(page, /^Undo/)), `told: ${await told(page)}`);
+  });
   await check("without scripts a check is recorded and answered with what it means", async () => {
     await page.goto(`${slab}/check`);
     await page.locator("fieldset", { hasText: "Bend" }).locator("label", { hasText: "Bows" }).click();

@@ -7,7 +7,16 @@ const TARGET = 44;
 const GLOVE = 56;
 const VERB = 72;
 
-const paths = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones"];
+const paths = ({ now, slab, pit }) => ["/", now, `${now}/write`, `${now}/timeline`, `${now}/pits`, `${now}/dishes`, `${now}/watch`, `${pit}/opening`, `${pit}/trouble`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones"];
+
+/** The address of the pit on which the meat is, as the page of the cook leads to its opening. */
+async function pitOf(open, now) {
+  const page = await open();
+  await page.goto(now);
+  const opening = await page.locator("a[href$='/opening']").first().getAttribute("href");
+  await page.context().close();
+  return opening.replace(/\/opening$/, "");
+}
 
 /** What can be touched and is smaller than `least`: links in running text are let be, as the criterion does. */
 const small = (page, selector, least) => page.locator(selector).evaluateAll((all, least) => {
@@ -18,7 +27,8 @@ const small = (page, selector, least) => page.locator(selector).evaluateAll((all
     .map(({ element, box }) => `${element.tagName} “${element.textContent.trim().slice(0, 30)}” ${box.width.toFixed()}×${box.height.toFixed()}`);
 }, least);
 
-export async function shape({ open }, places) {
+export async function shape({ open }, found) {
+  const places = { ...found, pit: await pitOf(open, found.now) };
   for (const [name, options] of [["at 320 px", { width: 320, height: 640 }], ["in Spanish at 320 px", { width: 320, height: 640, locale: "es-MX" }], ["at 200 %", { zoom: 2 }]]) {
     const page = await open(options);
     await check(`nothing runs off the side ${name}`, async () => {

@@ -104,7 +104,7 @@ class Night:
         self._perform(told, outcome.undo.act)
 
     def _press(self, told):
-        screen = self.look(told["by"], told["see"], told.get("of"))
+        screen = self.look(told["by"], told["see"], told.get("of"), told.get("at"))
         button = find(screen, told["button"])
         if not isinstance(button, dict) or "act" not in button:
             raise Wrong(f"no such button on {screen}")
@@ -121,15 +121,16 @@ class Night:
         self.device(told["by"]).door.readings([self.border.into("reading", heard)], self.now)
 
     def _screen(self, told):
-        screen = self.look(told["by"], told["see"], told.get("of"))
+        screen = self.look(told["by"], told["see"], told.get("of"), told.get("at"))
         for path, value in told["shows"].items():
             found = find(screen, path)
             if not holds(found, value):
                 raise Wrong(f"{path} should be {value}, but is {found}, on {json.dumps(screen, indent=1, ensure_ascii=False)}")
 
-    def look(self, by, see, of=None):
+    def look(self, by, see, of=None, at=None):
         device, now = self.device(by), self.now
         of = self.id(of) if of and see not in ("cuts", "cut") else of
+        at = self.id(at) if at else None
         ways = {
             "start": (lambda: device.door.start(device.viewer, None, now), lambda: api.Screen.START()),
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
@@ -146,6 +147,11 @@ class Night:
                 lambda: device.door.readings_of(device.viewer, core.ReadingsOf.COOK(of), None, None, now),
                 lambda: api.Screen.READINGS_OF(of),
             ),
+            "opening": (lambda: device.door.opening(device.viewer, of, at, now), lambda: api.Screen.OPENING(of, at)),
+            "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
+            "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
+            "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
+            "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

@@ -6,11 +6,12 @@ use slowbend_core::{
     alarms::AlarmList,
     card::CardAsk,
     error::{Refused, Trouble},
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     moment::Moment,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, PieceScreen, Pitside,
-        ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, OpeningScreen,
+        PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen,
+        ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
     },
     words::Viewer,
 };
@@ -36,6 +37,21 @@ echo!(
     thermometers_from_json,
     thermometers_json,
     thermometers_canon
+);
+echo!(
+    OpeningScreen,
+    opening_from_json,
+    opening_json,
+    opening_canon
+);
+echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
+echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
+echo!(
+    TroubleScreen,
+    trouble_from_json,
+    trouble_json,
+    trouble_canon
 );
 echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
 
@@ -93,6 +109,35 @@ pub enum Screen {
     },
     /// Checking thermometers.
     Thermometers,
+    /// One opening.
+    Opening {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
+    /// What sits where.
+    Pits {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// What is not meat.
+    Dishes {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Who has the watch.
+    Watch {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// What to try at a pit.
+    Trouble {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
     /// What must ring, at most 60.
     Alarms,
 }
@@ -126,6 +171,11 @@ pub fn screen_text(
             write(&door.readings_of(viewer, of, None, None, moment)?)
         }
         Screen::Thermometers => write(&door.thermometers(viewer, moment)?),
+        Screen::Opening { cook, pit } => write(&door.opening(viewer, cook, pit, moment)?),
+        Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
+        Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
+        Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
+        Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

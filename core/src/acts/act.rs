@@ -112,6 +112,17 @@ pub enum Act {
         glazed: Vec<PieceId>,
         at: Option<i64>,
     },
+    /// One opening of a pit with all that was done to each meat in it: all of it is recorded, or nothing.
+    DoOpening {
+        pit: Option<PitId>,
+        meats: Vec<InOpening>,
+        at: Option<i64>,
+    },
+    /// Move several meats in one opening, such as all one place on. Those that already sit there are passed over.
+    MoveMeats {
+        moves: Vec<MeatMove>,
+        at: Option<i64>,
+    },
     /// A pass over the tests of a meat.
     Check {
         piece: PieceId,
@@ -230,6 +241,62 @@ pub struct NewDish {
     pub name: String,
     /// Whether it is held hot.
     pub hot: bool,
+}
+
+/// What was done to one meat in an opening.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct InOpening {
+    /// Which one.
+    pub piece: PieceId,
+    /// It was mopped or spritzed.
+    pub wetted: bool,
+    /// With a mop, brush and bowl that touched nothing else.
+    pub own_mop: bool,
+    /// It was turned.
+    pub turned: bool,
+    /// It was glazed.
+    pub glazed: bool,
+    /// Whether a fingertip came away clean, if the rub was touched.
+    pub rub_set: Option<bool>,
+    /// What came of its tests, if it was tried.
+    pub results: Vec<TestResult>,
+    /// What is to be remembered of it; blanks = nothing.
+    pub note: String,
+}
+
+impl InOpening {
+    /// Nothing done yet to that meat.
+    pub const fn of(piece: PieceId) -> Self {
+        Self {
+            piece,
+            wetted: false,
+            own_mop: false,
+            turned: false,
+            glazed: false,
+            rub_set: None,
+            results: vec![],
+            note: String::new(),
+        }
+    }
+
+    /// Whether anything was done to it.
+    pub fn is_something(&self) -> bool {
+        let by_hand = self.wetted || self.turned || self.glazed || self.rub_set.is_some();
+        by_hand || !self.results.is_empty() || !self.note.trim().is_empty()
+    }
+}
+
+/// Where one meat sits from now on.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct MeatMove {
+    /// Which one.
+    pub piece: PieceId,
+    /// In which pit.
+    pub pit: PitId,
+    /// On which level or spot, in words; may be empty.
+    pub spot: String,
 }
 
 /// What an act did.

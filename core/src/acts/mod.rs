@@ -6,4 +6,4 @@
 mod act;
 pub mod decide;
 
-pub use act::{Act, NewDish, NewMeat, Outcome, PlannedMeat, Undo};
+pub use act::{Act, InOpening, MeatMove, NewDish, NewMeat, Outcome, PlannedMeat, Undo};

@@ -7,7 +7,7 @@ use crate::{
     ids::{CookId, PieceId, PitId},
     log::{Job, Subject, Where},
     moment::{MINUTE, Moment},
-    screens::ring_answers,
+    screens::{Place, ring_answers},
     units::Mk,
     words::{Arg, Viewer, Words},
 };
@@ -41,6 +41,9 @@ pub struct Alarm {
     pub silent: bool,
     /// How often it rang before for the same thing.
     pub nag: i64,
+    /// Where more is done about it: what to try at a pit, the opening of one, else the screen of the cook.
+    #[serde(default)]
+    pub place: Option<Place>,
     /// How it can be answered where it rings: one that is meant, or two; later last.
     pub answers: Vec<Answer>,
 }
@@ -68,6 +71,20 @@ pub fn said(known: &Known<'_>, viewer: &Viewer, rings: &Rings, moment: &Moment) 
     AlarmList {
         alarms,
         complete_until: rings.complete_until,
+    }
+}
+
+/// Where more is done about what is due.
+fn place(due: &Due) -> Place {
+    let cook = due.cook;
+    match (due.job, due.pit) {
+        (Job::Outside(pit) | Job::Silent(pit) | Job::FireRound(pit), _) => {
+            Place::Trouble { cook, pit }
+        }
+        (Job::Wet(_) | Job::Glaze(_) | Job::RubSet(_) | Job::Check(_), Some(pit)) => {
+            Place::Opening { cook, pit }
+        }
+        _ => Place::Now { cook },
     }
 }
 
@@ -100,6 +117,7 @@ impl Saying<'_> {
             thing: ring.jobs.first().map_or(ring.id, Due::name),
             answers: ring_answers(self.known, self.viewer, &ring.jobs, self.moment),
             cook: ring.cook,
+            place: ring.jobs.first().map(place),
             at: ring.at,
             urgency: ring.urgency,
             title,

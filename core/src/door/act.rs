@@ -270,6 +270,8 @@ impl Act {
                 of: Subject::Piece(piece),
                 ..
             } => vec![*piece],
+            Self::DoOpening { meats, .. } => meats.iter().map(|meat| meat.piece).collect(),
+            Self::MoveMeats { moves, .. } => moves.iter().map(|to| to.piece).collect(),
             Self::Join { pieces, .. } | Self::AnswerRubs { pieces, .. } => pieces.clone(),
             Self::Open {
                 wetted,

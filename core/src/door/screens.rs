@@ -5,11 +5,12 @@ use crate::{
     checks::Cut,
     cook::Known,
     error::{Refused, Trouble},
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     moment::Moment,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, Settings,
-        StartInput, StartScreen, ThermometersScreen, Timeline,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen, OpeningScreen,
+        PieceScreen, PitsScreen, Pitside, Settings, StartInput, StartScreen, ThermometersScreen,
+        Timeline, TroubleScreen, WatchScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -136,6 +137,85 @@ impl Slowbend {
         .ok_or_else(|| no_cook(viewer))
     }
 
+    /// One opening of a pit.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook or pit, or the disk's trouble.
+    pub fn opening(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<OpeningScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::opening(&self.seen_by(viewer), viewer, cook, pit, moment)
+            .ok_or_else(|| no_pit(viewer))
+    }
+
+    /// What sits where on each pit.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn pits(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<PitsScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::pits(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+    }
+
+    /// What is not meat.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn dishes(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<DishesScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::dishes(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Who has the watch.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn watch(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WatchScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::watch(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+    }
+
+    /// What to try when the fire of a pit is not as it should be.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook or pit, or the disk's trouble.
+    pub fn trouble(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<TroubleScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::trouble(&self.seen_by(viewer), viewer, cook, pit, moment)
+            .ok_or_else(|| no_pit(viewer))
+    }
+
     /// Before you sleep.
     ///
     /// # Errors
@@ -177,6 +257,10 @@ impl Slowbend {
 
 pub(super) fn no_cook(viewer: &Viewer) -> Trouble {
     Refused::new(Words::of(viewer).text("door-no-cook")).into()
+}
+
+fn no_pit(viewer: &Viewer) -> Trouble {
+    Refused::new(Words::of(viewer).text("error-pit-unknown")).into()
 }
 
 fn no_meat(viewer: &Viewer) -> Trouble {

@@ -50,7 +50,12 @@ pub fn check(viewer: &Viewer, typed: &CheckTyped) -> Result<Act, Refused> {
     let chosen = typed.chosen.iter().map(|value| chosen(&say, value));
     let read = typed.spots.iter().filter_map(|spot| {
         let text = given(&spot.text)?;
-        Some(read(&say, typed, &spot.spot, text))
+        Some(read(
+            &say,
+            (typed.thermometer, typed.left_in),
+            &spot.spot,
+            text,
+        ))
     });
     let results = chosen.chain(read).collect::<Result<Vec<_>, _>>()?;
     if results.is_empty() {
@@ -63,13 +68,14 @@ pub fn check(viewer: &Viewer, typed: &CheckTyped) -> Result<Act, Refused> {
     })
 }
 
-fn chosen(say: &Words<'_>, value: &str) -> Result<TestResult, Refused> {
+pub(super) fn chosen(say: &Words<'_>, value: &str) -> Result<TestResult, Refused> {
     serde_json::from_str(value).map_err(|_| refused(say, key("form-choose")))
 }
 
-fn read(
+/// A temperature at a spot: by which thermometer, and whether by a probe that stays in.
+pub(super) fn read(
     say: &Words<'_>,
-    typed: &CheckTyped,
+    (thermometer, left_in): (Option<ThermometerId>, bool),
     spot: &str,
     text: &str,
 ) -> Result<TestResult, Refused> {
@@ -78,7 +84,7 @@ fn read(
     Ok(TestResult::Heat(Temperature {
         mk,
         spot: spot.map_err(|_| refused(say, key("form-choose")))?,
-        thermometer: typed.thermometer,
-        instant_read: !typed.left_in,
+        thermometer,
+        instant_read: !left_in,
     }))
 }

@@ -7,6 +7,7 @@
 mod begin;
 mod check;
 mod field;
+mod opening;
 mod start;
 #[cfg(test)]
 mod tests;
@@ -14,6 +15,7 @@ mod tests;
 pub use begin::{BeginMeatTyped, BeginTyped, begin};
 pub use check::{CheckTyped, SpotTyped, check};
 pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field};
+pub use opening::{MovesTyped, OpeningMeatTyped, OpeningTyped, moves, opening};
 pub use start::{MeatTyped, StartTyped, start};
 
 use crate::{

@@ -21,6 +21,22 @@ keyed! {
         TwoHours = "caution-two-hours",
         /// Hot food is held at 140 °F or above.
         HoldHot = "caution-hold-hot",
+        /// Cold food is held at 40 °F or below.
+        HoldCold = "caution-hold-cold",
+        /// A smoker's air is 225 to 300 °F, with a thermometer in the air and one in the food.
+        SmokerAir = "caution-smoker-air",
+        /// Nothing here counts how long a meat stood between 40 and 140 °F.
+        NoZoneClock = "caution-no-zone-clock",
+        /// Meat that is burnt outside may be raw inside.
+        BurntOutside = "caution-burnt-outside",
+        /// Food that an extinguisher's powder reached is not eaten.
+        ExtinguisherPowder = "caution-extinguisher-powder",
+        /// Thick smoke is bitter; its harm is not judged here.
+        ThickSmoke = "caution-thick-smoke",
+        /// A grease fire gets no air and no water.
+        GreaseFire = "caution-grease-fire",
+        /// An extinguisher for grease is at hand, and whoever cannot put a fire out at once gets away and calls.
+        Extinguisher = "caution-extinguisher",
         /// Meat is thawed through before it is smoked, never at room temperature.
         ThawFirst = "caution-thaw-first",
         /// A probe left in poultry shows one place; three places are read by hand.
@@ -37,9 +53,15 @@ impl CautionKind {
             Self::CharcoalNeverIndoors | Self::CoalsUntilOut => Source::CpscCharcoal,
             Self::WindowIsNotEnough => Source::Cpsc5012,
             Self::RawPoultryBrush | Self::RawMarinade => Source::UsdaMarinade,
-            Self::TwoHours | Self::HoldHot => Source::UsdaTwoHours,
+            Self::TwoHours | Self::HoldHot | Self::HoldCold => Source::UsdaTwoHours,
+            Self::SmokerAir => Source::UsdaSmokerAir,
+            Self::GreaseFire | Self::Extinguisher | Self::ThickSmoke => Source::CommonPractice,
             Self::ThawFirst => Source::UsdaSmoking,
-            Self::PoultryThreePlaces | Self::LocalRulesFirst => Source::OwnCaution,
+            Self::PoultryThreePlaces
+            | Self::NoZoneClock
+            | Self::BurntOutside
+            | Self::ExtinguisherPowder
+            | Self::LocalRulesFirst => Source::OwnCaution,
         }
     }
 }
@@ -63,6 +85,18 @@ keyed! {
         CheckingPoultry = "doing-checking-poultry",
         /// Taking meat off, holding it, serving it.
         Serving = "doing-serving",
+        /// Holding dishes hot or cold.
+        HoldingDishes = "doing-holding-dishes",
+        /// Bringing back a pit that runs cold, or whose probe is silent.
+        PitRunsCold = "doing-pit-runs-cold",
+        /// Cooling a pit that runs hot.
+        PitRunsHot = "doing-pit-runs-hot",
+        /// Clearing thick smoke.
+        SmokeIsThick = "doing-smoke-is-thick",
+        /// Starving burning fat.
+        FlareUp = "doing-flare-up",
+        /// Going on with what was in it.
+        AfterFlareUp = "doing-after-flare-up",
     }
 }
 
@@ -78,6 +112,12 @@ pub fn cautions_at(doing: Doing) -> Vec<CautionKind> {
         Doing::CheckingMeat => vec![],
         Doing::CheckingPoultry => vec![PoultryThreePlaces],
         Doing::Serving => vec![TwoHours, HoldHot],
+        Doing::HoldingDishes => vec![HoldHot, HoldCold, TwoHours],
+        Doing::PitRunsCold => vec![TwoHours, NoZoneClock, SmokerAir],
+        Doing::PitRunsHot => vec![BurntOutside],
+        Doing::SmokeIsThick => vec![ThickSmoke],
+        Doing::FlareUp => vec![GreaseFire, Extinguisher],
+        Doing::AfterFlareUp => vec![BurntOutside, ExtinguisherPowder],
     };
     all.push(LocalRulesFirst);
     all
@@ -96,6 +136,11 @@ mod tests {
             said.extend(all);
         }
         assert_eq!(said.into_iter().collect::<Vec<_>>(), CautionKind::ALL);
+    }
+
+    #[test]
+    fn burning_fat_says_no_water_before_anything_else() {
+        assert_eq!(cautions_at(Doing::FlareUp)[0], CautionKind::GreaseFire);
     }
 
     #[test]

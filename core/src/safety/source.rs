@@ -17,6 +17,8 @@ keyed! {
         UsdaTwoHours = "source-usda-two-hours",
         /// USDA FSIS, Smoking Meat and Poultry.
         UsdaSmoking = "source-usda-smoking",
+        /// USDA and FDA on smoking meat, May 2012: the air of a smoker.
+        UsdaSmokerAir = "source-usda-smoker-air",
         /// Marinating advice that quotes USDA experts.
         UsdaMarinade = "source-usda-marinade",
         /// US Consumer Product Safety Commission, release 99-051, and 16 CFR 1500.14(b)(6).
@@ -49,6 +51,9 @@ impl Source {
             Self::FsisAppendixA => "FSIS-GD-2021-14 PDF, Tables 2, 4 and 6 with footnotes 5 and 14",
             Self::UsdaTwoHours => "foodmate.com reprints of USDA releases (2016, 2017)",
             Self::UsdaSmoking => "docslib.org copy of FSIS \"Smoking Meat and Poultry\"",
+            Self::UsdaSmokerAir => {
+                "afbl.cn reprint (USDA/FDA, May 2012); aces.edu; newsbug.info (Extension)"
+            }
             Self::UsdaMarinade => {
                 "thecuttingboard.org (marinating safely) and napsnet.com PDF 79459; the FSIS wording itself from memory"
             }

@@ -4,7 +4,7 @@ use super::{Button, Tone, glance::Glance};
 use crate::{
     acts::Act,
     alarms::Due,
-    cook::{Dish, Piece},
+    cook::Dish,
     ids::{CookId, DishId, PieceId, PitId},
     log::{Job, Stage},
     moment::{HOUR, MINUTE},
@@ -193,12 +193,8 @@ impl Glance<'_> {
     }
 
     /// Whether a meat of that cook is on the pit: an opening of an empty one tells nothing.
-    fn holds_meat(&self, cook: CookId, pit: PitId) -> bool {
-        let on = |piece: &Piece| {
-            piece.is_on_pit(self.now) && piece.pit(self.now).is_some_and(|(at, _)| at == pit)
-        };
-        let cook = self.known.cooks.get(&cook);
-        cook.is_some_and(|cook| cook.meats().any(on))
+    pub fn holds_meat(&self, cook: CookId, pit: PitId) -> bool {
+        self.on_pit(pit).iter().any(|(its, _)| its.id == cook)
     }
 
     pub fn feed(&self, cook: CookId, pit: PitId) -> Act {
@@ -227,18 +223,22 @@ impl Glance<'_> {
 
     /// Sleep, waking and the watch, as far as they make sense for this viewer.
     fn of_the_night(&self) -> Vec<Button> {
-        let crew = self.known.crew;
-        let me = crew.people.get(&self.viewer.device);
-        let watch = crew.on_watch(self.now).map(|turn| turn.device);
-        let mut all = match me.and_then(|me| me.asleep_until(self.now)) {
-            Some(_) => vec![self.plain("button-up", Act::WakeUp)],
-            None => [90 * MINUTE, 4 * HOUR].map(|for_| self.sleep(for_)).into(),
-        };
+        let watch = self.known.crew.on_watch(self.now).map(|turn| turn.device);
+        let mut all = self.sleeping();
         if watch != Some(self.viewer.device) {
             let note = String::new();
             all.push(self.plain("button-watch", Act::TakeWatch { note }));
         }
         all
+    }
+
+    /// Sleep, or being up, whichever makes sense for this viewer.
+    pub fn sleeping(&self) -> Vec<Button> {
+        let me = self.known.crew.people.get(&self.viewer.device);
+        match me.and_then(|me| me.asleep_until(self.now)) {
+            Some(_) => vec![self.plain("button-up", Act::WakeUp)],
+            None => [90 * MINUTE, 4 * HOUR].map(|for_| self.sleep(for_)).into(),
+        }
     }
 
     /// Sleep about so long, to the next quarter of an hour.

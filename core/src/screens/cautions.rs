@@ -18,10 +18,12 @@ impl Glance<'_> {
         kinds.iter().map(|kind| self.caution(*kind)).collect()
     }
 
-    /// The danger zone and the hot day are USDA's 40, 140 and 90 °F: see the source of [`CautionKind::TwoHours`].
+    /// A smoker's air is the 225 to 300 °F of [`CautionKind::SmokerAir`]; the danger zone and the hot day are USDA's 40, 140 and 90 °F: see the source of [`CautionKind::TwoHours`].
     fn caution(&self, kind: CautionKind) -> Caution {
         let [cold, hot, air] = [40, 140, 90].map(|f| self.say.temperature(Mk::from_f(f)));
+        let smoker = self.say.temperature_span(Mk::from_f(225), Mk::from_f(300));
         let args = [
+            ("smoker", Arg::Text(&smoker)),
             ("cold", Arg::Text(&cold)),
             ("hot", Arg::Text(&hot)),
             ("air", Arg::Text(&air)),

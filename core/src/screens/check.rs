@@ -26,17 +26,13 @@ pub fn check(
     let (cook, piece) = known.piece(piece)?;
     let tests = cut_facts(piece.cut).tests;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
-    let thermometers = glance.last_checked_first();
     Some(CheckScreen {
         piece: piece.id,
         cook: cook.id,
         cut: piece.cut,
         title: glance.check_title(piece),
         tests: tests.into_iter().map(|t| glance.test(piece, t)).collect(),
-        thermometers: thermometers
-            .into_iter()
-            .map(|t| glance.thermometer(t))
-            .collect(),
+        thermometers: glance.thermometer_choices(),
         submit: glance.say.text("button-record"),
         verdict: glance.verdict_with_job(cook, piece, &dues),
         links: vec![glance.thermometers_link()],
@@ -73,12 +69,17 @@ impl Glance<'_> {
         all
     }
 
+    pub fn thermometer_choices(&self) -> Vec<ThermometerChoice> {
+        let all = self.last_checked_first().into_iter();
+        all.map(|one| self.thermometer(one)).collect()
+    }
+
     fn check_title(&self, piece: &Piece) -> String {
         let name = [("name", Arg::Text(&piece.name.value))];
         self.say.with("check-title", &name)
     }
 
-    fn test(&self, piece: &Piece, test: Test) -> TestForm {
+    pub fn test(&self, piece: &Piece, test: Test) -> TestForm {
         TestForm {
             field: recorded(test),
             name: self.say.text(test.key()),

@@ -37,7 +37,7 @@ impl Glance<'_> {
             due: Some(self.time_of(first)),
             weight: self.weight(first),
             buttons: self.buttons_of(first, &together),
-            link: self.link(first.job),
+            link: self.link(first, &together, dues),
             cautions: self.cautions_of(first.job),
             speech: self.speech(&verb, &what, &when),
             verb,

@@ -11,11 +11,14 @@ use crate::{
     alarms::Due,
     ids::PieceId,
     log::{Job, Stage},
-    moment::HOUR,
+    moment::{HOUR, MINUTE},
     safety::Doing,
     words::Arg,
 };
 
+/// What is due within so long at a pit is done in one opening with what is due now, in milliseconds: 15 min. Common
+/// practice, no source.
+const SOON_MS: i64 = 15 * MINUTE;
 /// So long before its serving time a cook can be said to be on the table, in milliseconds: 2 h. Common practice, no
 /// source.
 const ON_TABLE_MS: i64 = 2 * HOUR;
@@ -122,8 +125,21 @@ impl Glance<'_> {
         }
     }
 
-    pub fn link(&self, job: Job) -> Option<Link> {
+    /// Where more is done about the first of what is due: its whole opening, where more is done at that pit than its
+    /// buttons say.
+    pub fn link(&self, first: &Due, together: &[&Due], dues: &[Due]) -> Option<Link> {
+        let Due { cook, job, pit, .. } = *first;
+        let more = |due: &&Due| {
+            let soon = self.ahead(due.at) <= SOON_MS && due.job.piece().is_some();
+            soon && due.pit.is_some() && due.pit == pit && !together.contains(due)
+        };
+        if let (Some(pit), Some(_), Some(_)) = (pit, job.piece(), dues.iter().find(more)) {
+            return Some(self.opening_link(cook, pit));
+        }
         let (label, place) = match job {
+            Job::Outside(pit) | Job::Silent(pit) | Job::FireRound(pit) => {
+                ("link-trouble", Place::Trouble { cook, pit })
+            }
             Job::Check(piece) | Job::Pull(piece) => ("link-check", Place::Check { piece }),
             Job::RubSet(piece) | Job::Wet(piece) | Job::Glaze(piece) | Job::PutAway(piece) => {
                 ("link-meat", Place::Piece { piece })

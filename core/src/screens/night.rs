@@ -30,7 +30,7 @@ pub fn night(known: &Known<'_>, viewer: &Viewer, moment: &Moment) -> NightScreen
 
 impl Glance<'_> {
     /// How long a pit may be left, as its crew says.
-    fn alone(&self, pit: PitId) -> Line {
+    pub fn alone(&self, pit: PitId) -> Line {
         let known = self.known.crew.pits.get(&pit);
         let minutes = known.and_then(|pit| pit.alone_minutes.value).unwrap_or(0);
         let state = match minutes {

@@ -12,10 +12,10 @@ use crate::{
 use std::collections::BTreeSet;
 
 /// The last that is known of a pit's temperature.
-struct LastReading {
-    at: i64,
-    temp: Mk,
-    by_probe: bool,
+pub(super) struct LastReading {
+    pub at: i64,
+    pub temp: Mk,
+    pub by_probe: bool,
 }
 
 impl Glance<'_> {
@@ -82,7 +82,7 @@ impl Glance<'_> {
         }
     }
 
-    fn last_of_pit(&self, pit: PitId) -> Option<LastReading> {
+    pub fn last_of_pit(&self, pit: PitId) -> Option<LastReading> {
         let cooks = || self.known.open_cooks();
         let by_hand = cooks()
             .filter_map(|cook| cook.pits.get(&pit))

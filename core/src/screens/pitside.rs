@@ -8,10 +8,10 @@ use crate::{
     acts::{Act, Undo},
     alarms::{self, Due},
     cook::{Cook, Known},
-    ids::CookId,
+    ids::{CookId, PitId},
     log::Job,
     moment::{Moment, SECOND},
-    words::{Arg, Viewer},
+    words::{Arg, Viewer, key},
 };
 
 /// How long the last act is offered huge to be taken back, in milliseconds: 30 s. Common practice, no source.
@@ -58,13 +58,16 @@ pub(super) fn pitside_of(
         meats,
         rest: glance.counted(others.len()),
         others,
-        pits: pits.iter().map(|pit| glance.pit_line_of(*pit)).collect(),
+        pits: pits
+            .iter()
+            .map(|pit| glance.pit_line_to(cook, *pit))
+            .collect(),
         watch: glance.watch_lines(),
         more: match open {
             true => glance.always(cook.id, &pits),
             false => vec![],
         },
-        links: glance.links(cook.id),
+        links: glance.links(cook, &pits),
         notices: glance.cook_notices(cook),
         until: shown_until.fold(until, i64::min),
         undo,
@@ -124,19 +127,29 @@ impl Glance<'_> {
         }
     }
 
-    fn links(&self, cook: CookId) -> Vec<Link> {
-        let of = ReadingsOf::Cook { cook };
-        [
-            ("link-readings", Place::Readings { of }),
-            ("link-timeline", Place::Timeline { cook }),
-            ("link-settings", Place::Settings),
-            ("link-start", Place::Start),
-        ]
-        .map(|(label, place)| Link {
-            label: self.say.text(label),
-            place,
-        })
-        .into()
+    /// The openings of its pits, then what is kept on screens of its own.
+    fn links(&self, cook: &Cook, pits: &[PitId]) -> Vec<Link> {
+        let held = |pit: &&PitId| cook.is_open() && self.holds_meat(cook.id, **pit);
+        let openings = pits.iter().filter(held);
+        let mut all: Vec<Link> = openings
+            .map(|pit| self.opening_link(cook.id, *pit))
+            .collect();
+        let cook = cook.id;
+        all.extend(self.links_to(&[
+            (key("link-pits"), Place::Pits { cook }),
+            (key("link-dishes"), Place::Dishes { cook }),
+            (key("link-watch"), Place::Watch { cook }),
+            (
+                key("link-readings"),
+                Place::Readings {
+                    of: ReadingsOf::Cook { cook },
+                },
+            ),
+            (key("link-timeline"), Place::Timeline { cook }),
+            (key("link-settings"), Place::Settings),
+            (key("link-start"), Place::Start),
+        ]));
+        all
     }
 
     /// The last act of the viewer's device, while it is fresh.

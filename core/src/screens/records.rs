@@ -18,6 +18,8 @@ macro_rules! records {
 }
 pub(super) use records;
 
+pub(super) use records;
+
 /// How much a line asks for a person's eye. Never told by color alone: `Line::state` says it in words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -84,6 +86,35 @@ pub enum Place {
     },
     /// Checking thermometers.
     Thermometers,
+    /// One opening of a pit.
+    Opening {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
+    /// What sits where on each pit.
+    Pits {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// What is not meat.
+    Dishes {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Who has the watch.
+    Watch {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// What to try when the fire is not as it should be.
+    Trouble {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
 }
 
 records! {
@@ -319,6 +350,7 @@ records! {
         /** The labels of forms. */ labels: SettingsLabels,
         /** Where else to go. */ links: Vec<Link>,
         /** Warnings and merges to be told. */ notices: Vec<Notice>,
+        /** What this device is called; empty = it has no name yet. */ #[serde(default)] device_name: String,
         /** Where more is kept: the version, the folder's health. */ about: Vec<String>,
         /** Until when this is true. */ until: i64,
     }
@@ -347,6 +379,7 @@ records! {
         /** What it is called. */ label: String,
         /** Its value as text to edit. */ value: String,
         /** The unit's sign. */ unit: String,
+        /** What it does, in one sentence; may be empty. */ #[serde(default)] hint: String,
         /** The value on this screen. */ saw: Option<crate::log::Stamp>,
     }
     /// One choice of the viewer's.

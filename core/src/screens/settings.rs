@@ -8,7 +8,7 @@ use crate::{
     cook::{Known, Pit, Reg, Thermometer},
     log::{PitKind, Stamp, Subject},
     moment::Moment,
-    words::{Arg, Measure, Viewer},
+    words::{Arg, Measure, Viewer, key},
 };
 
 /// All kinds of pits, in the order to choose from.
@@ -39,6 +39,7 @@ pub fn settings(known: &Known<'_>, viewer: &Viewer, moment: &Moment) -> Settings
         labels: glance.settings_labels(),
         links: vec![glance.thermometers_link()],
         notices: glance.crew_notices(),
+        device_name: glance.device_name().unwrap_or_default(),
         about: glance.about_this(),
         until: glance.until(&[]),
     }
@@ -55,8 +56,23 @@ impl Glance<'_> {
             label: self.field(field),
             value,
             unit: unit.into(),
+            hint: self.hint(field),
             saw,
         }
+    }
+
+    /// What a field does, where its name does not say.
+    fn hint(&self, field: &str) -> String {
+        let hint = match field {
+            "pit_kind" => key("hint-pit-kind"),
+            "grate_cm2" => key("hint-grate"),
+            "alone_minutes" => key("hint-alone"),
+            "band_low" => key("hint-band"),
+            "mop_minutes" | "spritz_minutes" => key("hint-wetting"),
+            "altitude_m" => key("hint-altitude"),
+            _ => return String::new(),
+        };
+        self.say.text(hint)
     }
 
     fn edit_pit(&self, pit: &Pit) -> Editable {
@@ -104,6 +120,7 @@ impl Glance<'_> {
             label: self.say.text(label),
             value,
             unit: unit.into(),
+            hint: self.hint(field),
             saw: Some(pit.band.stamp),
         };
         let unit = self.degrees();
@@ -207,13 +224,15 @@ impl Glance<'_> {
         }
     }
 
+    fn device_name(&self) -> Option<String> {
+        let person = self.known.crew.people.get(&self.known.device)?;
+        Some(person.name.as_ref()?.value.clone())
+    }
+
     fn about_this(&self) -> Vec<String> {
         let version = [("version", Arg::Text(env!("CARGO_PKG_VERSION")))];
-        let person = self.known.crew.people.get(&self.known.device);
-        let device = match person.and_then(|person| person.name.as_ref()) {
-            Some(name) => self
-                .say
-                .with("about-device", &[("name", Arg::Text(&name.value))]),
+        let device = match self.device_name() {
+            Some(name) => self.say.with("about-device", &[("name", Arg::Text(&name))]),
             None => self.say.text("about-device-unnamed"),
         };
         vec![self.say.with("about-version", &version), device]

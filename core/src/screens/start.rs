@@ -153,7 +153,7 @@ impl Glance<'_> {
         }
     }
 
-    fn pit_choice(&self, pit: &Pit) -> PitChoice {
+    pub fn pit_choice(&self, pit: &Pit) -> PitChoice {
         PitChoice {
             pit: pit.id,
             name: pit.name.value.clone(),

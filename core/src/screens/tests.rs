@@ -4,5 +4,7 @@ mod firsts;
 mod goldens;
 mod laws;
 mod lines;
+mod opening;
 pub(in crate::screens) mod regatta;
 mod shown;
+mod trouble;

@@ -8,6 +8,7 @@ pub mod cook;
 pub mod field;
 pub mod file;
 pub mod meat;
+pub mod opening;
 pub mod rang;
 pub mod settings;
 pub mod write;

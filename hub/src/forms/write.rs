@@ -13,7 +13,7 @@ use axum::{
     response::{IntoResponse, Response},
 };
 use slowbend_core::{
-    acts::{Act, NewMeat},
+    acts::{Act, MeatMove, NewMeat},
     cadence::Cadence,
     error::Refused,
     ids::{CookId, PieceId, PitId},
@@ -29,7 +29,7 @@ const ANYWHERE: RangeInclusive<Mk> = Mk(213_150)..=Mk(1_073_150);
 type Read = fn(&Reading<'_>, CookId) -> Result<Act, Refused>;
 
 /// The forms by the last part of their address.
-const FORMS: [(&str, Read); 13] = [
+const FORMS: [(&str, Read); 18] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -43,9 +43,14 @@ const FORMS: [(&str, Read); 13] = [
     ("sleep", sleep),
     ("watch", watch),
     ("probe", probe),
+    ("pits", moves),
+    ("dish-note", dish_note),
+    ("watch-line", watch_line),
+    ("name", called),
+    ("dish-name", dish_called),
 ];
 
-/// Records what was written down, then shows what is next.
+/// Records what was written down, then shows what is next; what belongs to a page of its own shows there.
 pub async fn post(
     State(home): State<Arc<Home>>,
     reader: Reader,
@@ -61,7 +66,10 @@ pub async fn post(
         &reader,
         Typed::from(fields),
         |reading| read(reading, cook),
-        |_, _| Page::Now(cook),
+        |back, _| match back {
+            Page::Pits(_) | Page::Dishes(_) | Page::Watch(_) => back,
+            _ => Page::Now(cook),
+        },
     )
     .await
 }
@@ -211,6 +219,52 @@ fn watch(reading: &Reading<'_>, _: CookId) -> Result<Act, Refused> {
     Ok(Act::TakeWatch {
         note: reading.typed.text("note").trim().to_owned(),
     })
+}
+
+/// Each meat's own fields say where it sits.
+fn moves(reading: &Reading<'_>, _: CookId) -> Result<Act, Refused> {
+    let fields = reading.typed.0.iter();
+    let pieces = fields.filter_map(|(name, _)| name.strip_prefix("pit-")?.parse().ok());
+    let moves = pieces.map(|piece: PieceId| {
+        let spot = reading.typed.text(&format!("spot-{piece}"));
+        Ok(MeatMove {
+            piece,
+            pit: reading.picked(&format!("pit-{piece}"))?,
+            spot: spot.trim().to_owned(),
+        })
+    });
+    Ok(Act::MoveMeats {
+        moves: moves.collect::<Result<_, Refused>>()?,
+        at: reading.at(),
+    })
+}
+
+fn dish_note(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
+    let about = Subject::Dish(reading.picked("dish")?);
+    let text = reading.typed.text("text").trim().to_owned();
+    Ok(Act::Note { cook, about, text })
+}
+
+fn called(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::SetField {
+        of: Subject::Cook(cook),
+        to: Field::Name(name(reading, "name")?),
+        saw: None,
+    })
+}
+
+fn dish_called(reading: &Reading<'_>, _: CookId) -> Result<Act, Refused> {
+    Ok(Act::SetField {
+        of: Subject::Dish(reading.picked("dish")?),
+        to: Field::Name(name(reading, "name")?),
+        saw: None,
+    })
+}
+
+/// A line for whoever takes the watch next.
+fn watch_line(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {
+    let (about, text) = (Subject::Crew, reading.typed.text("note").trim().to_owned());
+    Ok(Act::Note { cook, about, text })
 }
 
 fn probe(reading: &Reading<'_>, cook: CookId) -> Result<Act, Refused> {

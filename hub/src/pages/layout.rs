@@ -168,12 +168,15 @@ fn invented(sheet: &Sheet<'_>) -> Markup {
 /// What is due and rings, wherever the cook is looking; the page of the cook itself shows it larger anyway.
 fn due(sheet: &Sheet<'_>, alarms: &AlarmList) -> Markup {
     let elsewhere = |alarm: &&Alarm| {
-        alarm.at <= sheet.now && (alarm.cook.is_none() || alarm.cook != sheet.page.cook())
+        let here = alarm.place.map(Page::from) == Some(sheet.page);
+        let of_cook = alarm.cook.is_some() && alarm.cook == sheet.page.cook();
+        alarm.at <= sheet.now && !here && !of_cook
     };
+    let to = |alarm: &Alarm| alarm.place.map_or(Page::Start, Page::from).path();
     html! {
         @for alarm in alarms.alarms.iter().filter(elsewhere) {
             section .alarm data-urgency=(urgency(alarm.urgency)) {
-                p .title { a href=(alarm.cook.map_or(Page::Start, Page::Now).path()) { (alarm.title) } }
+                p .title { a href=(to(alarm)) { (alarm.title) } }
                 @for line in alarm.body.lines() { p { (line) } }
             }
         }

@@ -7,14 +7,17 @@ mod card;
 mod chart;
 mod check;
 mod cuts;
+mod dishes;
 mod file;
 mod layout;
 mod meat;
 mod meat_forms;
 mod now;
+mod opening;
 mod page;
 mod parts;
 mod phones;
+mod pits;
 mod readings;
 mod settings;
 mod sheet;
@@ -22,7 +25,9 @@ mod start;
 mod taking;
 mod thermometers;
 mod timeline;
+mod trouble;
 mod wall;
+mod watch;
 mod write;
 
 pub use cuts::found;
@@ -170,6 +175,15 @@ pub async fn render(
                 _ => begin::take(&sheet),
             },
             Page::Wall => wall::page(&sheet),
+            Page::Opening(cook, pit) => {
+                opening::page(&sheet, &door.opening(viewer, cook, pit, moment)?)
+            }
+            Page::Trouble(cook, pit) => {
+                trouble::page(&sheet, &door.trouble(viewer, cook, pit, moment)?)
+            }
+            Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
+            Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
+            Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Readings(of) => {
                 let (hours, before) = (beside.hours, beside.before);

@@ -2,7 +2,7 @@
 
 use slowbend_core::{
     checks::Cut,
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     screens::{Place, ReadingsOf},
 };
 
@@ -43,6 +43,16 @@ pub enum Page {
     Thermometers,
     /// A file of readings that is being taken into a cook, by its number.
     Taking(CookId, u128),
+    /// One opening of a pit.
+    Opening(CookId, PitId),
+    /// What to try at a pit.
+    Trouble(CookId, PitId),
+    /// What sits where.
+    Pits(CookId),
+    /// What is not meat.
+    Dishes(CookId),
+    /// Who has the watch.
+    Watch(CookId),
 }
 
 impl Page {
@@ -73,6 +83,15 @@ impl Page {
                 cook: id.parse().ok()?,
                 pit: pit.parse().ok()?,
             }),
+            ["cook", id, "pits"] => Self::Pits(id.parse().ok()?),
+            ["cook", id, "dishes"] => Self::Dishes(id.parse().ok()?),
+            ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
+            ["cook", id, "pit", pit, "opening"] => {
+                Self::Opening(id.parse().ok()?, pit.parse().ok()?)
+            }
+            ["cook", id, "pit", pit, "trouble"] => {
+                Self::Trouble(id.parse().ok()?, pit.parse().ok()?)
+            }
             ["meat", id] => Self::Meat(id.parse().ok()?),
             ["meat", id, "check"] => Self::Check(id.parse().ok()?),
             ["meat", id, "readings"] => Self::Readings(ReadingsOf::Piece {
@@ -102,6 +121,11 @@ impl Page {
             Self::Thermometers => "/thermometers".into(),
             Self::Readings(of) => readings_path(of),
             Self::Taking(cook, number) => format!("/cook/{cook}/taking/{number:032x}"),
+            Self::Opening(cook, pit) => format!("/cook/{cook}/pit/{pit}/opening"),
+            Self::Trouble(cook, pit) => format!("/cook/{cook}/pit/{pit}/trouble"),
+            Self::Pits(cook) => format!("/cook/{cook}/pits"),
+            Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
+            Self::Watch(cook) => format!("/cook/{cook}/watch"),
         }
     }
 
@@ -133,6 +157,11 @@ impl From<Place> for Page {
             Place::Settings => Self::Settings,
             Place::Readings { of } => Self::Readings(of),
             Place::Thermometers => Self::Thermometers,
+            Place::Opening { cook, pit } => Self::Opening(cook, pit),
+            Place::Trouble { cook, pit } => Self::Trouble(cook, pit),
+            Place::Pits { cook } => Self::Pits(cook),
+            Place::Dishes { cook } => Self::Dishes(cook),
+            Place::Watch { cook } => Self::Watch(cook),
         }
     }
 }
@@ -145,7 +174,7 @@ mod tests {
     #[test]
     fn each_page_is_found_at_its_own_address() {
         let id: uuid::Uuid = "01936f1e-0000-7000-8000-000000000001".parse().unwrap();
-        let (cook, piece) = (CookId(id), PieceId(id));
+        let (cook, piece, pit) = (CookId(id), PieceId(id), PitId(id));
         for page in [
             Page::Start,
             Page::Settings,
@@ -169,6 +198,11 @@ mod tests {
                 cook,
                 pit: PitId(id),
             }),
+            Page::Opening(cook, pit),
+            Page::Trouble(cook, pit),
+            Page::Pits(cook),
+            Page::Dishes(cook),
+            Page::Watch(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }

@@ -23,6 +23,14 @@ pub fn page(sheet: &Sheet<'_>, screen: &Settings) -> (Head, Markup) {
             (viewer(sheet, &screen.viewer, labels))
         }
         section {
+            h2 { (sheet.words.device) }
+            (sheet.form("device", "/settings/device", html! {
+                (parts::field(sheet, "device", "name", sheet.words.device_name, &screen.device_name, Kind::Text))
+                button .button aria-label=[parts::named(&labels.save, sheet.words.device)] { (labels.save) }
+            }))
+        }
+        p { a .button href="/phones" { (sheet.say.text("phones-title")) } }
+        section {
             h2 { (labels.pits) }
             div .two {
                 @for (index, pit) in screen.pits.iter().enumerate() { (pit_card(sheet, index, pit, labels)) }
@@ -41,14 +49,6 @@ pub fn page(sheet: &Sheet<'_>, screen: &Settings) -> (Head, Markup) {
             h2 { (labels.habits) }
             div .two { @for (index, habit) in screen.habits.iter().enumerate() { (editable(sheet, &format!("habit-{index}"), habit, labels, html! {})) } }
         }
-        section {
-            h2 { (sheet.words.device) }
-            (sheet.form("device", "/settings/device", html! {
-                (parts::field(sheet, "device", "name", sheet.words.device_name, "", Kind::Text))
-                button .button aria-label=[parts::named(&labels.save, sheet.words.device)] { (labels.save) }
-            }))
-        }
-        p { a .button href="/phones" { (sheet.say.text("phones-title")) } }
         @for line in &screen.about { p .detail { (line) } }
     };
     (head, main)
@@ -128,6 +128,7 @@ fn one(
                 }
                 button .button aria-label=[parts::named(&labels.save, &format!("{name}, {label}"))] { (labels.save) }
             }
+            @if !field.hint.is_empty() { p .how { (field.hint) } }
         },
     )
 }
@@ -156,11 +157,15 @@ fn pit_card(sheet: &Sheet<'_>, index: usize, pit: &Editable, labels: &SettingsLa
         .find(|field| field.field.starts_with("band"))
         .and_then(|field| field.saw);
     let words = sheet.words;
+    let hints = pit.fields.iter().map(|field| (&field.field, &field.hint));
+    let mut hints = hints.filter(|(name, hint)| name.starts_with("band") && !hint.is_empty());
+    let hint = hints.next().map(|(_, hint)| hint);
     let band = sheet.form(&id, "/settings/band", html! {
         (hidden_subject(pit.of))
         @if let Some(saw) = saw { input type="hidden" name="saw" value=(saw.0); }
         fieldset {
             legend { (words.band) }
+            @if let Some(hint) = hint { p .how { (hint) } }
             div .row {
                 (parts::field(sheet, &id, "low", &sheet.degrees(words.low), &usual("band_low"), Kind::Number))
                 (parts::field(sheet, &id, "high", &sheet.degrees(words.high), &usual("band_high"), Kind::Number))

@@ -117,6 +117,7 @@ pub fn page(
             (card(sheet, "serve", words.serve, &to("serve"), html! {
                 (parts::field(sheet, "serve", "serve", words.serve_at, "", Kind::Moment))
             }))
+            (card(sheet, "name", words.new_name, &to("name"), html! { (parts::field(sheet, "name", "name", words.new_name, &now.title, Kind::Text)) }))
             (card(sheet, "people", words.people, &to("people"), html! { (number("people", "people", words.people_count)) }))
             (card(sheet, "sleep", words.sleep, &to("sleep"), html! { (text("sleep", "until", words.sleep_until)) }))
             (card(sheet, "watch", words.take_watch, &to("watch"), html! { (text("watch", "note", words.watch_note)) }))

@@ -13,6 +13,7 @@ mod live;
 mod meat;
 mod pages;
 mod readings;
+mod screens;
 mod taking;
 
 use crate::{app::app, clock::Clock, data, home::Home};

@@ -52,7 +52,7 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
             "press" -> deeds.press(by, look(by, told), told)
             "reading" -> reading(by, told)
             "screen" -> screen(by, told)
-            "alarms" -> Ringing(look(by, "alarms", null).find("alarms") as JsonArray, utcMs).mustBe(told)
+            "alarms" -> Ringing(look(by, "alarms", emptyList()).find("alarms") as JsonArray, utcMs).mustBe(told)
             "join" -> join(by, phone(told.must("of")))
             else -> throw Wrong("there is no step $kind")
         }
@@ -79,15 +79,15 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
         }
     }
 
-    private fun look(by: Phone, told: JsonObject) = look(by, told.must("see"), told["of"]?.text)
+    private fun look(by: Phone, told: JsonObject) = look(by, told.must("see"), listOfNotNull(told["of"]?.text, told["at"]?.text))
 
-    /** What a page of the catalogue is of is said as it is; a cook or a meat by the name it was made under. */
-    private fun look(by: Phone, see: String, named: String?): JsonElement {
-        val of = if (see == "cuts" || see == "cut") named else named?.let(deeds::id)
+    /** What a page of the catalogue is of is said as it is; a cook, a pit or a meat by the name it was made under. */
+    private fun look(by: Phone, see: String, named: List<String>): JsonElement {
+        val of = if (see == "cuts" || see == "cut") named else named.map(deeds::id)
         val (record, canon) = by.ask { core, viewer, now ->
             core.screen(see, of, viewer, now) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
         }
-        by.shows(see, of, record)
+        by.shows(see, of.firstOrNull(), record)
         return border.out(see, record, canon)
     }
 

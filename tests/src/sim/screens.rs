@@ -8,7 +8,7 @@ use super::{
 use serde_json::{Value, to_value};
 use slowbend_core::{
     cook::{Cook, Known},
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     log::Entry,
     moment::Moment,
     screens::{self, StartInput},
@@ -35,6 +35,16 @@ pub enum Screen {
     Timeline(CookId),
     /// Of pits, thermometers and habits.
     Settings,
+    /// Of one opening.
+    Opening(CookId, PitId),
+    /// Of what to try at a pit.
+    Trouble(CookId, PitId),
+    /// Of what sits where.
+    Pits(CookId),
+    /// Of what is not meat.
+    Dishes(CookId),
+    /// Of the watch.
+    Watch(CookId),
 }
 
 /// A screen as JSON; null where there is none.
@@ -47,10 +57,23 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             .pieces
             .keys()
             .flat_map(|id| [Screen::Piece(*id), Screen::Check(*id)]);
-        [Screen::Now(cook.id), Screen::Timeline(cook.id)]
-            .into_iter()
-            .chain(pieces)
-            .collect::<Vec<_>>()
+        let pits = picture.crew.pits.keys().flat_map(|pit| {
+            [
+                Screen::Opening(cook.id, *pit),
+                Screen::Trouble(cook.id, *pit),
+            ]
+        });
+        [
+            Screen::Now(cook.id),
+            Screen::Timeline(cook.id),
+            Screen::Pits(cook.id),
+            Screen::Dishes(cook.id),
+            Screen::Watch(cook.id),
+        ]
+        .into_iter()
+        .chain(pieces)
+        .chain(pits)
+        .collect::<Vec<_>>()
     };
     let cooks = picture.cooks.values().flat_map(of_cook);
     [Screen::Start, Screen::Settings]
@@ -78,6 +101,11 @@ pub fn warm(
         Screen::Check(piece) => door.check(viewer, piece, moment).map(json),
         Screen::Timeline(cook) => door.timeline(viewer, cook, None, moment).map(json),
         Screen::Settings => door.settings(viewer, moment).map(json),
+        Screen::Opening(cook, pit) => door.opening(viewer, cook, pit, moment).map(json),
+        Screen::Trouble(cook, pit) => door.trouble(viewer, cook, pit, moment).map(json),
+        Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
+        Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
+        Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
     };
     shown.map_err(|trouble| format!("law 3: {screen:?} met {trouble:?}"))
 }
@@ -107,6 +135,11 @@ pub fn cold(
             ))
         }
         Screen::Settings => json(screens::settings(known, viewer, moment)),
+        Screen::Opening(cook, pit) => json(screens::opening(known, viewer, cook, pit, moment)),
+        Screen::Trouble(cook, pit) => json(screens::trouble(known, viewer, cook, pit, moment)),
+        Screen::Pits(cook) => json(screens::pits(known, viewer, cook, moment)),
+        Screen::Dishes(cook) => json(screens::dishes(known, viewer, cook, moment)),
+        Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
     }
 }
 

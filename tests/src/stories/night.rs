@@ -11,7 +11,7 @@ use slowbend_core::{
     card::CardAsk,
     door::{OpenArgs, SensorReading, Slowbend},
     error::Trouble,
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     log::Subject,
     moment::{MINUTE, Moment},
     screens::ReadingsOf,
@@ -140,7 +140,7 @@ impl Night {
     }
 
     fn press(&mut self, pressing: &Pressing) -> Held {
-        let screen = self.look(&pressing.by, &pressing.see, pressing.of.as_deref())?;
+        let screen = self.look(&pressing.by, &pressing.see, [&pressing.of, &pressing.at])?;
         let act = &find(&screen, &pressing.button)["act"];
         let act: Act = serde_json::from_value(act.clone())
             .map_err(|_| format!("no such button on {screen:#}"))?;
@@ -170,7 +170,7 @@ impl Night {
     }
 
     fn screen(&mut self, seen: &Seen) -> Held {
-        let screen = self.look(&seen.by, &seen.see, seen.of.as_deref())?;
+        let screen = self.look(&seen.by, &seen.see, [&seen.of, &seen.at])?;
         for (path, told) in &seen.shows {
             let found = find(&screen, path);
             if !holds(found, told) {
@@ -182,14 +182,29 @@ impl Night {
         Ok(())
     }
 
-    fn look(&mut self, by: &str, see: &str, of: Option<&str>) -> Result<Value, String> {
+    fn look(
+        &mut self,
+        by: &str,
+        see: &str,
+        [of, at]: [&Option<String>; 2],
+    ) -> Result<Value, String> {
+        let id = |name: &Option<String>| name.as_deref().map(|name| self.id(name)).transpose();
         let of = match see {
-            "cuts" | "cut" => of.map(str::to_owned),
-            _ => of.map(|name| self.id(name)).transpose()?,
+            "cuts" | "cut" => of.clone(),
+            _ => id(of)?,
         };
+        let at = id(at)?;
         let now = self.now.clone();
         let device = self.device(by)?;
         let (door, viewer) = (&mut device.door, &device.viewer);
+        if let (Some(of), Some(at)) = (&of, &at) {
+            let (cook, pit) = (parsed::<CookId>(of)?, parsed::<PitId>(at)?);
+            return match see {
+                "opening" => shown(door.opening(viewer, cook, pit, &now)),
+                "trouble" => shown(door.trouble(viewer, cook, pit, &now)),
+                _ => Err(format!("there is no screen {see} of a pit")),
+            };
+        }
         match (see, of) {
             ("cuts", of) => Ok(json!(door.cuts(viewer, &of.unwrap_or_default(), &now))),
             ("cut", Some(of)) => {
@@ -197,6 +212,9 @@ impl Night {
                     serde_json::from_value(json!(of)).map_err(|_| format!("{of} is no cut"))?;
                 Ok(json!(door.cut(viewer, cut, &now)))
             }
+            ("pits", Some(of)) => shown(door.pits(viewer, parsed::<CookId>(&of)?, &now)),
+            ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
+            ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("settings", None) => shown(door.settings(viewer, &now)),
             ("pitside", Some(of)) => shown(door.pitside(viewer, parsed::<CookId>(&of)?, &now)),

@@ -105,6 +105,8 @@ pub struct Pressing {
     pub see: String,
     /// Of what.
     pub of: Option<String>,
+    /// At which pit.
+    pub at: Option<String>,
     /// Where the button is on it.
     pub button: String,
     /// A name for the outcome.
@@ -131,10 +133,13 @@ pub struct Heard {
 pub struct Seen {
     /// Who.
     pub by: String,
-    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `settings`.
+    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `settings`, `pits`, `dishes`, `watch`,
+    /// `opening`, `trouble`.
     pub see: String,
     /// Of which cook or meat.
     pub of: Option<String>,
+    /// At which pit.
+    pub at: Option<String>,
     /// Path → what is there.
     pub shows: BTreeMap<String, Value>,
 }

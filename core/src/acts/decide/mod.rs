@@ -1,8 +1,9 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
-//! crew owns, `people` who is there, `cooks`, `planned`, `pieces`, `parts`, `checking`, `opening`, `pits`, `dishes` and `jobs` one
-//! cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what is taken: whatever a form, a shell or a script hands
+//! crew owns, `people` who is there, `cooks`, `planned`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
+//! `pits`, `dishes` and `jobs` one cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what
+//! is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
 //!
 //! Laws: a refused act drafts nothing; the same context and act give the same decision; every instant drafted is one
@@ -12,9 +13,11 @@ mod boil;
 mod checking;
 mod cooks;
 mod dishes;
+mod do_opening;
 mod fields;
 mod find;
 mod jobs;
+mod moves;
 mod naming;
 mod new_meat;
 mod opening;
@@ -187,6 +190,8 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
             glazed,
             at,
         } => opening::open(context, *pit, [wetted, turned, glazed], *at),
+        Act::DoOpening { pit, meats, at } => do_opening::all(context, *pit, meats, *at),
+        Act::MoveMeats { moves, at } => moves::several(context, moves, *at),
         Act::Split { piece, names } => parts::split(context, *piece, names),
         Act::Join { pieces, name } => parts::join(context, pieces, name),
         Act::SetStage { piece, stage, at } => pieces::set_stage(context, *piece, *stage, *at),

@@ -24,19 +24,51 @@ pub(super) fn open(
     lists: [&[PieceId]; 3],
     at: Option<i64>,
 ) -> Result<Decision, Refused> {
+    let [wetted, turned, glazed] = lists;
+    let reached = Reached {
+        wetted,
+        turned,
+        glazed,
+        ..Reached::default()
+    };
+    open_with(context, pit, &reached, at)
+}
+
+/// The meats that were reached in one opening.
+#[derive(Default)]
+pub(super) struct Reached<'p> {
+    pub wetted: &'p [PieceId],
+    pub turned: &'p [PieceId],
+    pub glazed: &'p [PieceId],
+    /// Those that got a mop and brush of their own.
+    pub own_mop: &'p [PieceId],
+    /// Those that were otherwise seen to, such as tried.
+    pub touched: &'p [PieceId],
+}
+
+/// The same with meats that had a mop of their own, or were only touched.
+pub(super) fn open_with(
+    context: &mut Context<'_>,
+    pit: Option<PitId>,
+    reached: &Reached<'_>,
+    at: Option<i64>,
+) -> Result<Decision, Refused> {
     let at = context.claimed(at)?;
     if let Some(pit) = pit {
         context.pit(pit)?;
     }
-    if lists.iter().all(|list| list.is_empty()) {
+    let wetted = meats(context, reached.wetted)?;
+    let turned = meats(context, reached.turned)?;
+    let glazed = meats(context, reached.glazed)?;
+    let touched = meats(context, reached.touched)?;
+    if [&wetted, &turned, &glazed, &touched]
+        .iter()
+        .all(|list| list.is_empty())
+    {
         return open_only(context, pit, at);
     }
-    let [wetted, turned, glazed] = lists;
-    let wetted = meats(context, wetted)?;
-    let turned = meats(context, turned)?;
-    let glazed = meats(context, glazed)?;
-    share::apart(context, &share::mopped(&wetted))?;
-    share::apart(context, &glazed)?;
+    share::apart(context, &share::mopped(&shared(&wetted, reached.own_mop)))?;
+    share::apart(context, &shared(&glazed, reached.own_mop))?;
     let mut openings = Openings {
         context,
         pit,
@@ -54,8 +86,18 @@ pub(super) fn open(
         not_wrapped(context, piece, at, |wrap| wrap != Wrap::Boat)?;
         openings.of(cook, piece)?.glazed.push(piece.id);
     }
+    for (cook, piece) in &touched {
+        openings.of(cook, piece)?;
+    }
     let said = said(context, [&wetted, &turned, &glazed]);
     Ok(Decision::of(openings.drafts(), said))
+}
+
+/// Those that were gone over with what touched others too.
+fn shared<'a>(list: &Meats<'a>, own_mop: &[PieceId]) -> Meats<'a> {
+    let all = list.iter().copied();
+    all.filter(|(_, piece)| !own_mop.contains(&piece.id))
+        .collect()
 }
 
 fn meats<'a>(context: &Context<'a>, ids: &[PieceId]) -> Result<Meats<'a>, Refused> {
@@ -124,7 +166,7 @@ impl Openings<'_, '_> {
     }
 }
 
-fn nothing_done(pit: Option<PitId>) -> Opened {
+pub(super) fn nothing_done(pit: Option<PitId>) -> Opened {
     Opened {
         pit,
         wetted: vec![],

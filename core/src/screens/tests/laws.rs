@@ -10,7 +10,7 @@ use crate::{
     card::{self, CardAsk},
     cook::{
         Known,
-        story::{Told, cook, piece},
+        story::{Told, cook, piece, pit},
     },
     ids::Names,
     log::{Entry, EntryKey},
@@ -71,6 +71,27 @@ fn screens(
         let begin = screens::begin(known, viewer, &read, anew, moment);
         all.push(("begin", serde_json::to_value(begin).unwrap()));
     }
+    let of_cook = [
+        (
+            "pits",
+            serde_json::to_value(screens::pits(known, viewer, cook(1), moment)),
+        ),
+        (
+            "dishes",
+            serde_json::to_value(screens::dishes(known, viewer, cook(1), moment)),
+        ),
+        (
+            "watch",
+            serde_json::to_value(screens::watch(known, viewer, cook(1), moment)),
+        ),
+    ];
+    all.extend(of_cook.map(|(name, screen)| (name, screen.unwrap())));
+    for of in [1, 2] {
+        let opening = screens::opening(known, viewer, cook(1), pit(of), moment).unwrap();
+        all.push(("opening", serde_json::to_value(opening).unwrap()));
+        let trouble = screens::trouble(known, viewer, cook(1), pit(of), moment).unwrap();
+        all.push(("trouble", serde_json::to_value(trouble).unwrap()));
+    }
     for of in [1, 2, 3, 4] {
         let meat = screens::piece(known, viewer, piece(of), moment).unwrap();
         all.push(("meat", serde_json::to_value(meat).unwrap()));
@@ -105,9 +126,9 @@ fn at_each(mut see: impl FnMut(i64, &Told, &[Entry])) {
 
 /// All text that a person reads, acts and ids left out.
 fn texts<'v>(value: &'v Value, out: &mut Vec<&'v str>) {
-    const NOT_READ: [&str; 14] = [
+    const NOT_READ: [&str; 18] = [
         "act", "place", "link", "field", "spot", "value", "id", "saw", "of", "kind", "cut",
-        "entry", "weight", "tone",
+        "entry", "weight", "tone", "piece", "pit", "does", "trouble",
     ];
     match value {
         Value::String(text) => out.push(text),

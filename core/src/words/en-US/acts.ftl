@@ -66,3 +66,4 @@ act-erased = { $count ->
     [one] Erased one entry for good.
    *[other] Erased { $count } entries for good.
 }
+act-moved-all = Moved { $names }.

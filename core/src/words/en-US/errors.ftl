@@ -77,3 +77,6 @@ error-undo-never = That cannot be taken back: it says that a device joined, or t
 error-erase-never = That cannot be erased, because the rest would be misread without it. Take it back instead.
 error-erase-cooks = Those entries belong to several cooks. Erase them one cook at a time.
 error-no-job = Nothing was chosen. Choose what to leave out or put off.
+error-opening-rub = The rub on { $name } has not set: a mop would carry it off. Leave the mop out, or say that it has set.
+error-opening-twice = { $name } is in this opening twice. Say once what was done to it.
+error-move-nothing = Nothing was moved. Choose another level, spot or pit for at least one meat.

@@ -64,3 +64,4 @@ act-erased = { $count ->
     [one] Borraste un registro para siempre.
    *[other] Borraste { $count } registros para siempre.
 }
+act-moved-all = Moviste { $names }.

@@ -74,3 +74,6 @@ error-undo-never = Eso no se puede deshacer: dice que un dispositivo se unió, o
 error-erase-never = Eso no se puede borrar, porque sin ello lo demás se leería mal. Deshazlo en su lugar.
 error-erase-cooks = Esos registros son de varias cocciones. Bórralos una cocción a la vez.
 error-no-job = No elegiste nada. Elige qué dejar de hacer o para después.
+error-opening-rub = El sazonador de { $name } todavía no fija: bañarla se lo llevaría. No la bañes, o di que ya fijó.
+error-opening-twice = { $name } está dos veces en esta apertura. Di una sola vez qué se le hizo.
+error-move-nothing = No se movió nada. Elige otro nivel, lugar o asador para al menos una carne.

@@ -54,7 +54,7 @@ async function ring() {
   const box = $("ringing");
   box.querySelector("strong").textContent = first.title;
   box.querySelector("span").textContent = first.body;
-  box.querySelector("a").href = base + (first.cook || "/");
+  box.querySelector("a").href = base + (first.place || first.cook || "/");
   // The page of the cook itself shows it larger.
   box.hidden = base + first.cook === location.pathname;
   const body = new URLSearchParams();

@@ -3,7 +3,7 @@
 
 use super::super::testing::*;
 use crate::{
-    acts::{Act, NewDish, NewMeat, PlannedMeat},
+    acts::{Act, InOpening, MeatMove, NewDish, NewMeat, PlannedMeat},
     cadence::Cadence,
     checks::{BarkSet, Cut, Spot, Temperature, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
@@ -321,6 +321,40 @@ fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {
             wetted: vec![piece, second],
             turned: vec![second],
             glazed: vec![piece],
+            at,
+        },
+        Act::DoOpening {
+            pit: s.picks[1].is_multiple_of(2).then_some(pit),
+            meats: vec![
+                InOpening {
+                    wetted: s.picks[0].is_multiple_of(2),
+                    turned: true,
+                    rub_set: Some(s.picks[2].is_multiple_of(2)),
+                    note: text.clone(),
+                    ..InOpening::of(piece)
+                },
+                InOpening {
+                    wetted: true,
+                    own_mop: s.picks[3].is_multiple_of(2),
+                    results: vec![heat],
+                    ..InOpening::of(second)
+                },
+            ],
+            at,
+        },
+        Act::MoveMeats {
+            moves: vec![
+                MeatMove {
+                    piece,
+                    pit,
+                    spot: text.clone(),
+                },
+                MeatMove {
+                    piece: second,
+                    pit,
+                    spot: other.clone(),
+                },
+            ],
             at,
         },
         Act::Check {

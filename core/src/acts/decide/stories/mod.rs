@@ -2,6 +2,7 @@
 
 mod cooks;
 mod crew;
+mod one_opening;
 mod openings;
 mod pieces;
 mod pits;

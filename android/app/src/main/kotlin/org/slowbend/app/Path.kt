@@ -11,6 +11,11 @@ fun Place.path() = when (this) {
     is Place.Check -> "check/$piece"
     is Place.Timeline -> "timeline/$cook"
     is Place.Settings -> "settings"
+    is Place.Pits -> "pits/$cook"
+    is Place.Dishes -> "dishes/$cook"
+    is Place.Watch -> "watch/$cook"
+    is Place.Opening -> "opening/$cook/$pit"
+    is Place.Trouble -> "trouble/$cook/$pit"
     is Place.Readings -> of.path()
     is Place.Thermometers -> "thermometers"
 }
@@ -34,6 +39,11 @@ fun placeOf(path: String): Place {
         "meat-readings" -> Place.Readings(ReadingsOf.Piece(id))
         "pit-readings" -> Place.Readings(ReadingsOf.Pit(id.substringBefore('/'), id.substringAfter('/')))
         "thermometers" -> Place.Thermometers
+        "pits" -> Place.Pits(id)
+        "dishes" -> Place.Dishes(id)
+        "watch" -> Place.Watch(id)
+        "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
+        "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
         else -> Place.Start
     }
 }

@@ -33,6 +33,12 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Check -> Shown.Check(check(viewer, place.piece, moment))
     is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, before, moment))
     is Place.Settings -> Shown.Choices(settings(viewer, moment))
+    // Until they have views of their own here, the screen of the cook stands for them.
+    is Place.Opening -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Trouble -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Pits -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Dishes -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Watch -> Shown.Now(pitside(viewer, place.cook, moment))
     // Until charts and baths are drawn here: the nearest screen that holds the same.
     is Place.Readings -> nearest(place.of, viewer, moment)
     is Place.Thermometers -> Shown.Choices(settings(viewer, moment))
