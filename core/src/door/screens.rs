@@ -150,7 +150,7 @@ impl Slowbend {
     ) -> Result<OpeningScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::opening(&self.seen_by(viewer), viewer, cook, pit, moment)
+        screens::opening(&seen_by(self, viewer), viewer, cook, pit, moment)
             .ok_or_else(|| no_pit(viewer))
     }
 
@@ -166,7 +166,7 @@ impl Slowbend {
     ) -> Result<PitsScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::pits(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+        screens::pits(&seen_by(self, viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
     }
 
     /// What is not meat.
@@ -181,7 +181,7 @@ impl Slowbend {
     ) -> Result<DishesScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::dishes(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+        screens::dishes(&seen_by(self, viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
     }
 
     /// Who has the watch.
@@ -196,7 +196,7 @@ impl Slowbend {
     ) -> Result<WatchScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::watch(&self.seen_by(viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+        screens::watch(&seen_by(self, viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
     }
 
     /// What to try when the fire of a pit is not as it should be.
@@ -212,7 +212,7 @@ impl Slowbend {
     ) -> Result<TroubleScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::trouble(&self.seen_by(viewer), viewer, cook, pit, moment)
+        screens::trouble(&seen_by(self, viewer), viewer, cook, pit, moment)
             .ok_or_else(|| no_pit(viewer))
     }
 

@@ -18,8 +18,6 @@ macro_rules! records {
 }
 pub(super) use records;
 
-pub(super) use records;
-
 /// How much a line asks for a person's eye. Never told by color alone: `Line::state` says it in words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
