@@ -6,7 +6,7 @@ use slowbend_core::{
     catalogue,
     checks::Cut,
     error::Trouble,
-    forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, StartTyped},
+    forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, SlipFilled, StartTyped},
     moment::Moment,
     screens::{self, Frame},
     words::Viewer,
@@ -62,5 +62,20 @@ impl Slowbend {
     /// The act that records what a thermometer showed.
     pub fn read_bath(&self, viewer: &Viewer, typed: &BathTyped) -> Result<Act, Trouble> {
         Ok(forms::bath(viewer, typed)?)
+    }
+
+    /// The act of a slip that was filled in.
+    pub fn read_slip(
+        &self,
+        viewer: &Viewer,
+        filled: &SlipFilled,
+        moment: &Moment,
+    ) -> Result<Act, Trouble> {
+        Ok(forms::slip(viewer, filled, moment)?)
+    }
+
+    /// The same act, done so many minutes ago, where its time is open.
+    pub fn done_ago(&self, act: &Act, minutes: i64, moment: &Moment) -> Act {
+        forms::done_ago(act, minutes, moment)
     }
 }

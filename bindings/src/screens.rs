@@ -9,7 +9,7 @@ use slowbend_core::{
     moment::Moment,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
-        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline, WriteScreen,
     },
     words::Viewer,
 };
@@ -97,6 +97,16 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<ThermometersScreen, Trouble> {
         self.door().thermometers(viewer, moment)
+    }
+
+    /// What can be written down during a cook.
+    pub fn write_down(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WriteScreen, Trouble> {
+        self.door().write_down(viewer, cook, moment)
     }
 
     /// Before you sleep: what the core knows of the night ahead.

@@ -9,7 +9,7 @@ use crate::{
     moment::Moment,
     screens::{
         self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, Settings,
-        StartInput, StartScreen, ThermometersScreen, Timeline,
+        StartInput, StartScreen, ThermometersScreen, Timeline, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -134,6 +134,22 @@ impl Slowbend {
             moment,
         )
         .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// What can be written down during a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn write_down(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WriteScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::write_down(&self.seen_by(viewer), viewer, cook, moment)
+            .ok_or_else(|| no_cook(viewer))
     }
 
     /// Before you sleep.

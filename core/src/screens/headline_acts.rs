@@ -13,7 +13,7 @@ use crate::{
     log::{Job, Stage},
     moment::HOUR,
     safety::Doing,
-    words::Arg,
+    words::{Arg, key},
 };
 
 /// So long before its serving time a cook can be said to be on the table, in milliseconds: 2 h. Common practice, no
@@ -87,11 +87,11 @@ impl Glance<'_> {
                     },
                 ),
                 self.later(&[due]),
-                self.answer("button-leave-on", due, Tone::Plain),
+                self.answer_for_good("button-leave-on", key("confirm-leave-on"), due),
             ],
             Job::PutAway(piece) => vec![
                 self.stage_button(piece, Stage::PutAway, Tone::Main),
-                self.answer("button-none-left", due, Tone::Plain),
+                self.answer_for_good("button-none-left", key("confirm-none-left"), due),
                 self.later(&[due]),
             ],
             Job::Serve(_) if self.ahead(self.time_of(due)) > ON_TABLE_MS => vec![],

@@ -41,6 +41,7 @@ subjects!(
     "rings",
     "safety",
     "screens",
+    "slips",
     "thermometers",
     "times",
     "units",

@@ -71,6 +71,8 @@ fn screens(
         let begin = screens::begin(known, viewer, &read, anew, moment);
         all.push(("begin", serde_json::to_value(begin).unwrap()));
     }
+    let slips = screens::write_down(known, viewer, cook(1), moment).unwrap();
+    all.push(("write", serde_json::to_value(slips).unwrap()));
     for of in [1, 2, 3, 4] {
         let meat = screens::piece(known, viewer, piece(of), moment).unwrap();
         all.push(("meat", serde_json::to_value(meat).unwrap()));
