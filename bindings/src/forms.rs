@@ -6,7 +6,9 @@ use slowbend_core::{
     catalogue,
     checks::Cut,
     error::Trouble,
-    forms::{self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, SlipFilled, StartTyped},
+    forms::{
+        self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, SlipFilled, StartTyped,
+    },
     moment::Moment,
     screens::{self, Frame},
     words::Viewer,

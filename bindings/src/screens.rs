@@ -9,7 +9,8 @@ use slowbend_core::{
     moment::Moment,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
-        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline, WriteScreen,
+        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        WriteScreen,
     },
     words::Viewer,
 };

@@ -146,6 +146,7 @@ class Night:
                 lambda: device.door.readings_of(device.viewer, core.ReadingsOf.COOK(of), None, None, now),
                 lambda: api.Screen.READINGS_OF(of),
             ),
+            "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

@@ -11,6 +11,7 @@ use slowbend_core::{
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, PieceScreen, Pitside,
         ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        WriteScreen,
     },
     words::Viewer,
 };
@@ -36,6 +37,12 @@ echo!(
     thermometers_from_json,
     thermometers_json,
     thermometers_canon
+);
+echo!(
+    WriteScreen,
+    write_down_from_json,
+    write_down_json,
+    write_down_canon
 );
 echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
 
@@ -93,6 +100,11 @@ pub enum Screen {
     },
     /// Checking thermometers.
     Thermometers,
+    /// What can be written down.
+    WriteDown {
+        /// In which cook.
+        cook: CookId,
+    },
     /// What must ring, at most 60.
     Alarms,
 }
@@ -126,6 +138,7 @@ pub fn screen_text(
             write(&door.readings_of(viewer, of, None, None, moment)?)
         }
         Screen::Thermometers => write(&door.thermometers(viewer, moment)?),
+        Screen::WriteDown { cook } => write(&door.write_down(viewer, cook, moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

@@ -148,7 +148,7 @@ impl Slowbend {
     ) -> Result<WriteScreen, Trouble> {
         self.notice_clock(moment);
         self.want_cook(cook)?;
-        screens::write_down(&self.seen_by(viewer), viewer, cook, moment)
+        screens::write_down(&seen_by(self, viewer), viewer, cook, moment)
             .ok_or_else(|| no_cook(viewer))
     }
 

@@ -129,7 +129,7 @@ impl<'a> Fields<'a> {
             .is_some_and(|(year, _)| year.len() == 4);
         let at = match dated {
             true => typed::datetime_field(&self.say, text)?,
-            false => self.clock(field)?,
+            false => typed::when(&self.say, text, self.moment.utc_ms)?,
         };
         let zone = self.say.viewer().zone.clone();
         Ok(Some(Serve { at, zone }))

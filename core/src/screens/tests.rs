@@ -1,8 +1,10 @@
 //! Stories and laws of the screens, on an invented regatta lunch for fourteen at two o'clock.
 
+mod asked;
 mod firsts;
 mod goldens;
 mod laws;
 mod lines;
 pub(in crate::screens) mod regatta;
 mod shown;
+mod slips;

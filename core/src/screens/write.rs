@@ -116,7 +116,11 @@ impl Glance<'_> {
     /// What is on the table and when.
     fn of_table(&self) -> Vec<Slip> {
         let mut cuts = vec![option("", self.say.text("slip-cut-as-typed"))];
-        cuts.extend(Cut::ALL.iter().map(|cut| option(recorded(cut), self.say.text(cut.key()))));
+        cuts.extend(
+            Cut::ALL
+                .iter()
+                .map(|cut| option(recorded(cut), self.say.text(cut.key()))),
+        );
         let mut pits = vec![option("", self.say.text("frame-no-pit"))];
         pits.extend(self.pit_options());
         let meat = vec![

@@ -131,7 +131,7 @@ pub struct Heard {
 pub struct Seen {
     /// Who.
     pub by: String,
-    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `settings`.
+    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `write_down`, `settings`.
     pub see: String,
     /// Of which cook or meat.
     pub of: Option<String>,
