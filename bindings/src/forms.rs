@@ -8,7 +8,7 @@ use slowbend_core::{
     error::Trouble,
     forms::{
         self, BandTyped, BathTyped, BeginTyped, CheckTyped, FieldTyped, MovesTyped, OpeningTyped,
-        StartTyped,
+        SlipFilled, StartTyped,
     },
     moment::Moment,
     screens::{self, Frame},
@@ -75,5 +75,20 @@ impl Slowbend {
     /// The act that records what a thermometer showed.
     pub fn read_bath(&self, viewer: &Viewer, typed: &BathTyped) -> Result<Act, Trouble> {
         Ok(forms::bath(viewer, typed)?)
+    }
+
+    /// The act of a slip that was filled in.
+    pub fn read_slip(
+        &self,
+        viewer: &Viewer,
+        filled: &SlipFilled,
+        moment: &Moment,
+    ) -> Result<Act, Trouble> {
+        Ok(forms::slip(viewer, filled, moment)?)
+    }
+
+    /// The same act, done so many minutes ago, where its time is open.
+    pub fn done_ago(&self, act: &Act, minutes: i64, moment: &Moment) -> Act {
+        forms::done_ago(act, minutes, moment)
     }
 }

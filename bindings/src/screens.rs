@@ -10,7 +10,7 @@ use slowbend_core::{
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen,
         OpeningScreen, PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -98,6 +98,16 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<ThermometersScreen, Trouble> {
         self.door().thermometers(viewer, moment)
+    }
+
+    /// What can be written down during a cook.
+    pub fn write_down(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WriteScreen, Trouble> {
+        self.door().write_down(viewer, cook, moment)
     }
 
     /// Before you sleep: what the core knows of the night ahead.

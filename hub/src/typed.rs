@@ -1,6 +1,6 @@
 //! What came with a form, as it was typed. Start at [`Typed`].
 
-use slowbend_core::error::Refused;
+use slowbend_core::{error::Refused, forms::Filled};
 use std::sync::{Mutex, PoisonError};
 
 /// The fields of a posted form, in order.
@@ -20,6 +20,19 @@ impl Clone for Asked {
 impl From<Vec<(String, String)>> for Typed {
     fn from(fields: Vec<(String, String)>) -> Self {
         Self(fields, Asked::default())
+    }
+}
+
+impl Filled for Typed {
+    fn field(&self, name: &str) -> &str {
+        self.text(name)
+    }
+
+    fn pairs(&self) -> Vec<(&str, &str)> {
+        let pairs = self.0.iter();
+        pairs
+            .map(|(name, text)| (name.as_str(), text.as_str()))
+            .collect()
     }
 }
 

@@ -110,53 +110,11 @@ words! {
     kind_cabinet: "page-kind-cabinet",
     kind_pellet: "page-kind-pellet",
     kind_electric: "page-kind-electric",
-    form: "page-form",
     find_cut: "page-find-cut",
-    cut_as_typed: "page-cut-as-typed",
     all_cuts: "cuts-title",
     about_cut: "cuts-about",
-    form_unknown: "page-form-unknown",
-    form_intact: "page-form-intact",
-    form_injected: "page-form-injected",
-    form_tenderised: "page-form-tenderised",
-    form_ground: "page-form-ground",
-    form_rolled: "page-form-rolled",
-    form_stuffed: "page-form-stuffed",
-    cadence: "page-cadence",
-    cadence_usual: "page-cadence-usual",
-    cadence_none: "frame-no-meat",
-    cadence_spritz: "page-cadence-spritz",
-    cadence_mop: "page-cadence-mop",
     write_down: "page-write-down",
-    note: "page-note",
-    note_text: "page-note-text",
-    read_with: "page-read-with",
-    reading: "page-reading",
-    place: "page-place",
-    temp: "page-temp",
-    spot: "page-spot",
-    spot_in_pit: "page-spot-in-pit",
-    feed: "page-feed",
-    feed_what: "page-feed-what",
-    vent: "page-vent",
-    vent_how: "page-vent-how",
-    move_meat: "page-move-meat",
-    meat: "page-meat",
-    opening: "page-opening",
-    opening_hint: "page-opening-hint",
-    did_nothing: "page-did-nothing",
-    did_wet: "page-did-wet",
-    did_turn: "page-did-turn",
-    did_glaze: "page-did-glaze",
     more_of_it: "page-more-of-it",
-    split: "page-split",
-    split_names: "page-split-names",
-    join: "page-join",
-    join_name: "page-join-name",
-    join_one: "page-join-one",
-    pull_at: "page-pull-at",
-    weight: "page-weight",
-    new_name: "page-new-name",
     file: "page-file",
     file_hint: "page-file-hint",
     file_choose: "page-file-choose",
@@ -178,25 +136,8 @@ words! {
     file_taken: "page-file-taken",
     file_doubled: "page-file-doubled",
     file_refused: "page-file-refused",
-    meat_name: "page-meat-name",
-    add_meat: "frame-another-meat",
-    add_dish: "page-add-dish",
-    dish_name: "page-dish-name",
-    dish_held: "page-dish-held",
-    dish_hot: "page-dish-hot",
-    dish_cold: "page-dish-cold",
-    serve: "page-serve",
-    serve_at: "page-serve-at",
-    people: "page-people",
-    people_count: "page-people-count",
     people_unread: "page-people-unread",
-    sleep: "page-sleep",
-    sleep_until: "page-sleep-until",
-    take_watch: "page-take-watch",
-    watch_note: "page-watch-note",
-    probe: "page-probe",
     probe_source: "page-probe-source",
-    probe_sensor: "page-probe-sensor",
     choose: "page-choose",
     nothing_tried: "form-nothing-tried",
     device: "page-device",
@@ -225,34 +166,6 @@ pub fn pit_kinds(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
     ]
     .into_iter()
     .map(|(kind, name)| (crate::forms::name_of(&kind), name))
-}
-
-/// What may have been done to a meat; nobody knowing it is the usual one.
-pub fn forms(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
-    use slowbend_core::safety::Form;
-    [
-        (Form::Unknown, words.form_unknown),
-        (Form::Intact, words.form_intact),
-        (Form::Injected, words.form_injected),
-        (Form::Tenderised, words.form_tenderised),
-        (Form::Ground, words.form_ground),
-        (Form::Rolled, words.form_rolled),
-        (Form::Stuffed, words.form_stuffed),
-    ]
-    .into_iter()
-    .map(|(form, name)| (crate::forms::name_of(&form), name))
-}
-
-/// How often a meat may be wetted.
-pub fn cadences(words: &HubWords) -> impl Iterator<Item = (String, &str)> {
-    [
-        ("", words.cadence_usual),
-        ("none", words.cadence_none),
-        ("spritz", words.cadence_spritz),
-        ("mop", words.cadence_mop),
-    ]
-    .into_iter()
-    .map(|(value, name)| (value.to_owned(), name))
 }
 
 #[cfg(test)]

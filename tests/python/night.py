@@ -152,6 +152,7 @@ class Night:
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
+            "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

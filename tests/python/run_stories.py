@@ -21,7 +21,7 @@ from night import Night, Wrong  # noqa: E402
 # What stories must have carried over the border, between them.
 KINDS = {
     "act", "outcome", "reading", "moment", "viewer",
-    "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "alarms", "cuts", "cut",
+    "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "write_down", "alarms", "cuts", "cut",
     "readings_of", "thermometers",
     "opening", "pits", "dishes", "watch", "trouble",
 }

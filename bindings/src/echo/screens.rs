@@ -11,7 +11,7 @@ use slowbend_core::{
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, OpeningScreen,
         PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen,
-        ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -52,6 +52,12 @@ echo!(
     trouble_from_json,
     trouble_json,
     trouble_canon
+);
+echo!(
+    WriteScreen,
+    write_down_from_json,
+    write_down_json,
+    write_down_canon
 );
 echo!(AlarmList, alarms_from_json, alarms_json, alarms_canon);
 
@@ -138,6 +144,11 @@ pub enum Screen {
         /// Of which pit.
         pit: PitId,
     },
+    /// What can be written down.
+    WriteDown {
+        /// In which cook.
+        cook: CookId,
+    },
     /// What must ring, at most 60.
     Alarms,
 }
@@ -176,6 +187,7 @@ pub fn screen_text(
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
+        Screen::WriteDown { cook } => write(&door.write_down(viewer, cook, moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

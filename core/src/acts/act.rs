@@ -199,6 +199,25 @@ pub enum Act {
     Erase { targets: Vec<EntryKey> },
 }
 
+impl Act {
+    /// When it happened as claimed, where the act says so.
+    pub const fn at_mut(&mut self) -> Option<&mut Option<i64>> {
+        match self {
+            Self::SetStage { at, .. }
+            | Self::Move { at, .. }
+            | Self::AnswerRub { at, .. }
+            | Self::AnswerRubs { at, .. }
+            | Self::Open { at, .. }
+            | Self::Check { at, .. }
+            | Self::Read { at, .. }
+            | Self::Feed { at, .. }
+            | Self::ChangeVent { at, .. }
+            | Self::SeeFire { at, .. } => Some(at),
+            _ => None,
+        }
+    }
+}
+
 /// A meat to be added to a cook.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]

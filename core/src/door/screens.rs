@@ -10,7 +10,7 @@ use crate::{
     screens::{
         self, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen, OpeningScreen,
         PieceScreen, PitsScreen, Pitside, Settings, StartInput, StartScreen, ThermometersScreen,
-        Timeline, TroubleScreen, WatchScreen,
+        Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -135,6 +135,22 @@ impl Slowbend {
             moment,
         )
         .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// What can be written down during a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn write_down(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<WriteScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::write_down(&seen_by(self, viewer), viewer, cook, moment)
+            .ok_or_else(|| no_cook(viewer))
     }
 
     /// One opening of a pit.

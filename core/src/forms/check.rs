@@ -13,7 +13,7 @@ use serde::{Deserialize, Serialize};
 use std::ops::RangeInclusive;
 
 /// What may be read inside a meat: −20 to 200 °C, as [`Temperature`] holds it.
-const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
+pub(super) const INSIDE: RangeInclusive<Mk> = Mk(253_150)..=Mk(473_150);
 
 /// A pass over the tests of a meat, as typed on the screen of its check.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

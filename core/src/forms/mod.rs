@@ -1,21 +1,29 @@
 //! What a person typed into the forms of a screen, read into the act it stands for, for shells that hold no rules.
 //!
-//! Start at [`check()`], [`start()`] and the functions of `field`. Each is a pure function of the viewer, what was typed
+//! Start at [`check()`], [`start()`], the functions of `field`, and [`slip()`] for the slips of a screen. Each is a pure function of the viewer, what was typed
 //! and, where a time of day is read, the moment. Law: what cannot be read is refused in the viewer's language, and
 //! nothing is guessed at.
 
+mod ago;
 mod begin;
 mod check;
+mod cook_slip;
 mod field;
+mod filled;
+mod meat_slip;
 mod opening;
+mod slip;
 mod start;
 #[cfg(test)]
 mod tests;
 
+pub use ago::{AGO_MINUTES, ago, done_ago};
 pub use begin::{BeginMeatTyped, BeginTyped, begin};
 pub use check::{CheckTyped, SpotTyped, check};
 pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field};
+pub use filled::{FieldFilled, Filled};
 pub use opening::{MovesTyped, OpeningMeatTyped, OpeningTyped, moves, opening};
+pub use slip::{SlipFilled, cook_slip, meat_slip, slip};
 pub use start::{MeatTyped, StartTyped, start};
 
 use crate::{

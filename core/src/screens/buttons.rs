@@ -25,6 +25,15 @@ pub(super) const fn button(label: String, act: Act, tone: Tone) -> Button {
     }
 }
 
+/// The same button, asked about first.
+fn asked(button: Button, question: String) -> Button {
+    Button {
+        tone: Tone::Grave,
+        confirm: Some(question),
+        ..button
+    }
+}
+
 /// What is wetted or glazed in one opening.
 pub(super) struct Opening {
     pub pit: Option<PitId>,
@@ -85,17 +94,53 @@ impl Glance<'_> {
         )
     }
 
-    /// None of these this time.
+    /// None of these this time; asked about first, for what is left out rings no more.
     pub fn skip(&self, dues: &[&Due]) -> Button {
-        let (cook, jobs) = jobs_of(dues);
-        self.plain("button-skip", Act::Skip { cook, jobs })
+        let names: Vec<String> = dues.iter().map(|due| self.object(due.job)).collect();
+        self.skipping(self.say.text("button-skip"), dues, &self.say.list(&names))
     }
 
     /// One of several not this time.
     fn skip_one(&self, due: &Due) -> Button {
-        let (cook, jobs) = jobs_of(&[due]);
         let label = self.labelled(Some(due.job), "button-skip");
-        button(label, Act::Skip { cook, jobs }, Tone::Plain)
+        self.skipping(label, &[due], &self.object(due.job))
+    }
+
+    fn skipping(&self, label: String, dues: &[&Due], what: &str) -> Button {
+        let (cook, jobs) = jobs_of(dues);
+        let verb = dues.first().map_or(String::new(), |due| self.verb(due.job));
+        let args = [("verb", Arg::Text(&verb)), ("what", Arg::Text(what))];
+        asked(
+            button(label, Act::Skip { cook, jobs }, Tone::Plain),
+            self.say.with("confirm-skip", &args),
+        )
+    }
+
+    /// An answer that ends a job for good, asked about first.
+    pub fn answer_for_good(
+        &self,
+        label: &'static str,
+        question: &'static str,
+        due: &Due,
+    ) -> Button {
+        let what = self.object(due.job);
+        let question = self.say.with(question, &[("what", Arg::Text(&what))]);
+        asked(self.answer(label, due, Tone::Plain), question)
+    }
+
+    /// On the propped phone a slip of a greasy hand changes no stage: it is asked about there.
+    pub fn stage_asked(&self, button: Button) -> Button {
+        let Act::SetStage { piece, .. } = button.act else {
+            return button;
+        };
+        let name = self.piece_name(piece);
+        let args = [
+            ("name", Arg::Text(&name)),
+            ("does", Arg::Text(&button.label)),
+        ];
+        let question = self.say.with("confirm-stage", &args);
+        let confirm = button.confirm.or(Some(question));
+        Button { confirm, ..button }
     }
 
     pub fn answer(&self, label: &'static str, due: &Due, tone: Tone) -> Button {

@@ -1,5 +1,6 @@
 //! What stands around every native screen: headings and buttons that belong to no cook. Asked once for each viewer.
 
+use super::{SlipOption, slip::ago_options};
 use crate::words::{Viewer, Words};
 use serde::{Deserialize, Serialize};
 
@@ -61,6 +62,12 @@ pub struct Frame {
     pub hand_right: String,
     /// The left hand.
     pub hand_left: String,
+    /// Label of how long ago something was done.
+    pub when_done: String,
+    /// How long ago it may have been: minutes as text, and in words.
+    pub ago: Vec<SlipOption>,
+    /// Heading of what else can be said about a meat.
+    pub more_of_it: String,
     /// How much a line asks for an eye, for who hears the screen.
     pub weight_wake: String,
     /// The same: it is due.
@@ -104,6 +111,9 @@ pub fn frame(viewer: &Viewer) -> Frame {
         hand: say.text("frame-hand"),
         hand_right: say.text("frame-hand-right"),
         hand_left: say.text("frame-hand-left"),
+        when_done: say.text("slip-when-done"),
+        ago: ago_options(&say),
+        more_of_it: say.text("slip-more-of-it"),
         weight_wake: say.text("frame-weight-wake"),
         weight_call: say.text("frame-weight-call"),
         weight_soon: say.text("frame-weight-soon"),

@@ -36,7 +36,11 @@ impl Glance<'_> {
             why: self.why(first),
             due: Some(self.time_of(first)),
             weight: self.weight(first),
-            buttons: self.buttons_of(first, &together),
+            buttons: self
+                .buttons_of(first, &together)
+                .into_iter()
+                .map(|button| self.stage_asked(button))
+                .collect(),
             link: self.link(first, &together, dues),
             cautions: self.cautions_of(first.job),
             speech: self.speech(&verb, &what, &when),

@@ -13,7 +13,7 @@ use crate::{
     log::{Job, Stage},
     moment::{HOUR, MINUTE},
     safety::Doing,
-    words::Arg,
+    words::{Arg, key},
 };
 
 /// What is due within so long at a pit is done in one opening with what is due now, in milliseconds: 15 min. Common
@@ -90,11 +90,11 @@ impl Glance<'_> {
                     },
                 ),
                 self.later(&[due]),
-                self.answer("button-leave-on", due, Tone::Plain),
+                self.answer_for_good("button-leave-on", key("confirm-leave-on"), due),
             ],
             Job::PutAway(piece) => vec![
                 self.stage_button(piece, Stage::PutAway, Tone::Main),
-                self.answer("button-none-left", due, Tone::Plain),
+                self.answer_for_good("button-none-left", key("confirm-none-left"), due),
                 self.later(&[due]),
             ],
             Job::Serve(_) if self.ahead(self.time_of(due)) > ON_TABLE_MS => vec![],

@@ -6,6 +6,7 @@ use crate::{
     checks::TestResult,
     cook::{Cook, Piece, verdict_input::verdict_input},
     log::Stage,
+    moment::MINUTE,
     units::Mk,
     words::Arg,
 };
@@ -14,8 +15,8 @@ use crate::{
 pub(super) const MEATS_SHOWN: usize = 12;
 
 impl Glance<'_> {
-    /// The meats of a cook, what asks most for an eye first, then what is due soonest, then by name.
-    pub fn meat_lines(&self, cook: &Cook, dues: &[Due]) -> Vec<Line> {
+    /// The meats of a cook, what asks most for an eye first, then what is due soonest, then by name; each also in brief.
+    pub fn meat_lines(&self, cook: &Cook, dues: &[Due]) -> (Vec<Line>, Vec<String>) {
         let mut lines: Vec<_> = cook
             .meats()
             .map(|piece| {
@@ -27,11 +28,42 @@ impl Glance<'_> {
                 let due = self.first(&ours);
                 let line = self.meat_line(cook, piece, due);
                 let at = due.map_or(i64::MAX, |due| due.at);
-                ((line.weight, at, line.name.clone(), piece.id), line)
+                let order = (line.weight, at, line.name.clone(), piece.id);
+                (order, (line, self.brief(cook, piece, due)))
             })
             .collect();
         lines.sort_by(|a, b| a.0.cmp(&b.0));
-        lines.into_iter().map(|(_, line)| line).collect()
+        lines.into_iter().map(|(_, shown)| shown).unzip()
+    }
+
+    /// When something is due of it, else what its checks say, else where it is: "14 min", "late", "Done".
+    fn brief(&self, cook: &Cook, piece: &Piece, due: Option<&Due>) -> String {
+        if let Some(due) = due {
+            return match self.ahead(due.at) {
+                late if late < 0 => self.say.text("brief-late"),
+                0 => self.say.text("relative-now"),
+                ahead => self.brief_time(ahead / MINUTE),
+            };
+        }
+        let stage = piece.stage(self.now).map(|passed| passed.stage);
+        let tried = piece.is_on_pit(self.now) && !piece.checks.is_empty();
+        match self.verdict(cook, piece) {
+            Ok(verdict) if tried => self.say.text(verdict.state.key()),
+            _ => self.stage(stage),
+        }
+    }
+
+    /// "14 min", "2 h 10": hours leave out the word for minutes.
+    fn brief_time(&self, minutes: i64) -> String {
+        let (hours, rest) = (minutes / 60, minutes % 60);
+        if hours == 0 || rest == 0 {
+            return self.say.duration(minutes * MINUTE);
+        }
+        let args = [
+            ("hours", Arg::Number(hours)),
+            ("minutes", Arg::Number(rest)),
+        ];
+        self.say.with("brief-hours", &args)
     }
 
     fn meat_line(&self, cook: &Cook, piece: &Piece, due: Option<&Due>) -> Line {

@@ -46,6 +46,10 @@ pub fn piece(
             true => glance.answers_and_stages(cook, piece, ours()),
             false => vec![],
         },
+        slips: match cook.is_open() && piece.is_itself() {
+            true => glance.meat_slips(cook, piece),
+            false => vec![],
+        },
         links: glance.meat_links(cook, piece),
         cautions: glance.cautions(glance.doing(piece)),
         until: glance.until(&dues),

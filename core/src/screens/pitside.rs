@@ -42,8 +42,11 @@ pub(super) fn pitside_of(
     let cook = known.cooks.get(&cook)?;
     let until = glance.until(dues);
     let dues = &to_do(dues, moment.utc_ms);
-    let mut meats = glance.meat_lines(cook, dues);
+    let (mut meats, mut briefs) = glance.meat_lines(cook, dues);
+    let counts = (1..meats.len()).filter_map(|left| glance.counted(left));
+    let counts = counts.collect();
     let others = meats.split_off(meats.len().min(MEATS_SHOWN));
+    briefs.truncate(meats.len());
     let pits = glance.pits_of(cook);
     let undo = glance.undo(cook);
     let shown_until = undo.iter().map(|undo| undo.until);
@@ -56,7 +59,9 @@ pub(super) fn pitside_of(
         now: glance.headline(cook.id, dues),
         next: glance.next_lines(dues),
         meats,
+        briefs,
         rest: glance.counted(others.len()),
+        counts,
         others,
         pits: pits
             .iter()
@@ -136,6 +141,7 @@ impl Glance<'_> {
             .collect();
         let cook = cook.id;
         all.extend(self.links_to(&[
+            (key("link-write"), Place::Write { cook }),
             (key("link-pits"), Place::Pits { cook }),
             (key("link-dishes"), Place::Dishes { cook }),
             (key("link-watch"), Place::Watch { cook }),

@@ -40,7 +40,7 @@ pub enum Weight {
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Tone {
-    /// The one that is meant.
+    /// The one that is meant. Where one touch must not do it, `Button::confirm` asks first.
     Main,
     /// Another one.
     Plain,
@@ -72,6 +72,11 @@ pub enum Place {
     },
     /// What happened.
     Timeline {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// What can be written down.
+    Write {
         /// In which cook.
         cook: CookId,
     },
@@ -243,7 +248,9 @@ records! {
         /** The one next thing. */ now: Headline,
         /** What comes after, in order. */ next: Vec<Line>,
         /** The meats, worst first, those that fit. */ meats: Vec<Line>,
+        /** Each of these meats in few letters, for a line that is read at two meters: "14 min", "late", "Done". */ #[serde(default)] briefs: Vec<String>,
         /** The rest, counted, if any. */ rest: Option<String>,
+        /** How the rest is counted where fewer fit: the first for one meat left out, the next for two, and so on. */ #[serde(default)] counts: Vec<String>,
         /** The rest, in the same order, to be listed once it is asked for. */ #[serde(default)] others: Vec<Line>,
         /** The pits. */ pits: Vec<Line>,
         /** Who has the watch, who sleeps. */ watch: Vec<String>,
@@ -273,6 +280,7 @@ records! {
         /** Its verdict in words. */ verdict: VerdictText,
         /** What was found and when. */ checks: Vec<Line>,
         /** Stages it can go to, and other acts. */ buttons: Vec<Button>,
+        /** What else can be said about it. */ #[serde(default)] slips: Vec<super::Slip>,
         /** Where else to go. */ links: Vec<Link>,
         /** Cautions. */ cautions: Vec<Caution>,
         /** Until when this is true. */ until: i64,

@@ -1,5 +1,6 @@
 //! Stories and laws of the screens, on an invented regatta lunch for fourteen at two o'clock.
 
+mod asked;
 mod firsts;
 mod goldens;
 mod laws;
@@ -7,4 +8,5 @@ mod lines;
 mod opening;
 pub(in crate::screens) mod regatta;
 mod shown;
+mod slips;
 mod trouble;

@@ -45,6 +45,7 @@ subjects!(
     "rings",
     "safety",
     "screens",
+    "slips",
     "thermometers",
     "times",
     "trouble",

@@ -3,11 +3,7 @@
 use super::{again, back, on, once_key, record};
 use crate::{home::Home, typed::Typed, viewer::Reader, words::words};
 use axum::{Form, extract::State, response::Response};
-use slowbend_core::{
-    acts::Act,
-    error::Refused,
-    moment::{MINUTE, Moment},
-};
+use slowbend_core::{acts::Act, error::Refused, forms::done_ago, moment::Moment};
 use std::sync::Arc;
 
 /// Records the act of the button that was pressed.
@@ -32,20 +28,15 @@ pub async fn post(
 /// Which button, and its act with the time that was chosen beside it.
 fn pressed(typed: &Typed, moment: &Moment) -> Option<(String, Act)> {
     let (button, json) = typed.text("act").split_once('|')?;
-    let mut act: serde_json::Value = serde_json::from_str(json).ok()?;
-    let ago: i64 = typed.text("ago").parse().unwrap_or(0);
-    if let Some(at) = act.get_mut("at")
-        && at.is_null()
-        && (1..=48 * 60).contains(&ago)
-    {
-        *at = (moment.utc_ms - ago * MINUTE).into();
-    }
-    Some((button.to_owned(), serde_json::from_value(act).ok()?))
+    let act = serde_json::from_str(json).ok()?;
+    let minutes = typed.text("ago").parse().unwrap_or(0);
+    Some((button.to_owned(), done_ago(&act, minutes, moment)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use slowbend_core::moment::MINUTE;
 
     fn press(act: &str, ago: &str) -> Option<(String, Act)> {
         let typed = Typed::from(vec![("act".into(), act.into()), ("ago".into(), ago.into())]);

@@ -29,7 +29,8 @@ use axum::{
 use slowbend_core::{
     acts::{Act, Outcome},
     error::{Refused, Trouble},
-    moment::{MINUTE, Moment},
+    forms,
+    moment::Moment,
     words::{Measure, Words, typed},
 };
 use std::sync::Arc;
@@ -59,10 +60,7 @@ impl<'a> Reading<'a> {
 
     /// When something was done, by the choice of how long ago; none = now.
     pub fn at(&self) -> Option<i64> {
-        let minutes: i64 = self.typed.text("ago").parse().ok()?;
-        (1..=48 * 60)
-            .contains(&minutes)
-            .then(|| self.moment.utc_ms - minutes * MINUTE)
+        forms::ago(self.typed.text("ago").parse().ok()?, self.moment)
     }
 
     /// The field `name` as a grate or a height, in the viewer's units; none where nothing was typed.
@@ -73,17 +71,6 @@ impl<'a> Reading<'a> {
         let read = |text| typed::measure(&self.say, of, text);
         let kept = self.typed.given(name).map(read).transpose();
         kept.map_err(|refused| Refused::new(refused.reason))
-    }
-
-    /// A choice that must have come with the form.
-    ///
-    /// # Errors
-    /// Where none came that is known.
-    pub fn picked<T: std::str::FromStr>(&self, name: &str) -> Result<T, Refused> {
-        let missing = || Refused::new(self.words.choose);
-        self.typed
-            .parsed(name, self.words.choose)?
-            .ok_or_else(missing)
     }
 }
 

@@ -4,7 +4,7 @@ use super::{Page, Sheet, layout::Head, meat_forms, parts};
 use maud::{Markup, html};
 use slowbend_core::screens::PieceScreen;
 
-pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) -> (Head, Markup) {
+pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
     let head = Head {
         title: screen.title.clone(),
         until: screen.until,
@@ -24,7 +24,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, meats: &[(String, &str)]) -
             (parts::section(words.facts, &screen.facts))
             (parts::section(words.checks, &screen.checks))
         }
-        @if !screen.buttons.is_empty() { (meat_forms::forms(sheet, screen, meats)) }
+        @if !screen.slips.is_empty() { (meat_forms::forms(sheet, screen)) }
         (parts::links(&screen.links))
     };
     (head, main)

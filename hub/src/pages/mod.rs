@@ -21,6 +21,7 @@ mod pits;
 mod readings;
 mod settings;
 mod sheet;
+mod slip;
 mod start;
 mod taking;
 mod thermometers;
@@ -148,16 +149,8 @@ pub async fn render(
             Page::Timeline(cook) => {
                 timeline::page(&sheet, &door.timeline(viewer, cook, beside.before, moment)?)
             }
-            Page::Write(cook) => {
-                let now = door.pitside(viewer, cook, moment)?;
-                let start = door.start(viewer, None, moment)?;
-                write::page(&sheet, &now, &start, &door.settings(viewer, moment)?)
-            }
-            Page::Meat(piece) => {
-                let screen = door.piece(viewer, piece, moment)?;
-                let now = door.pitside(viewer, screen.cook, moment)?;
-                meat::page(&sheet, &screen, &write::meats(&now))
-            }
+            Page::Write(cook) => write::page(&sheet, &door.write_down(viewer, cook, moment)?),
+            Page::Meat(piece) => meat::page(&sheet, &door.piece(viewer, piece, moment)?),
             Page::Cuts => cuts::all(&door.cuts(viewer, &beside.find, moment)),
             Page::Cut(cut) => cuts::one(&door.cut(viewer, cut, moment)),
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),

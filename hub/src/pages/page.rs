@@ -154,6 +154,7 @@ impl From<Place> for Page {
             Place::Piece { piece } => Self::Meat(piece),
             Place::Check { piece } => Self::Check(piece),
             Place::Timeline { cook } => Self::Timeline(cook),
+            Place::Write { cook } => Self::Write(cook),
             Place::Settings => Self::Settings,
             Place::Readings { of } => Self::Readings(of),
             Place::Thermometers => Self::Thermometers,

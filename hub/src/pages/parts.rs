@@ -3,13 +3,11 @@
 use super::{Page, Sheet};
 use maud::{Markup, html};
 use slowbend_core::{
+    forms::AGO_MINUTES,
     moment::MINUTE,
     screens::{Button, Caution, Line, Link, Notice, Tone, VerdictText, Weight},
     words::Arg,
 };
-
-/// How long ago something may have been done, minutes: what a cook remembers. Common practice, no source.
-const AGO_MINUTES: [i64; 6] = [0, 5, 10, 20, 30, 60];
 
 /// The name of a weight in the style sheet. The words of the line say it too, so nobody needs to see color.
 pub const fn weight(weight: Weight) -> &'static str {
@@ -120,16 +118,15 @@ pub fn named(label: &str, of: &str) -> Option<String> {
 /// Whether a button says only when: another does the same at a time that is chosen beside it.
 fn is_said_by_choice(button: &Button, all: &[Button]) -> bool {
     let timeless = |button: &Button| {
-        let mut act = serde_json::to_value(&button.act).unwrap_or_default();
-        let at = act.as_object_mut().and_then(|act| act.remove("at"));
-        at.map(|at| (act, at.is_null()))
+        let mut act = button.act.clone();
+        let at = act.at_mut().and_then(Option::take);
+        (act, at)
     };
-    let Some((act, false)) = timeless(button) else {
-        return false;
-    };
-    all.iter()
-        .filter_map(timeless)
-        .any(|(other, is_open)| is_open && other == act)
+    let (act, at) = timeless(button);
+    at.is_some()
+        && all
+            .iter()
+            .any(|other| timeless(other) == (act.clone(), None))
 }
 
 fn submit(index: usize, button: &Button, of: &str) -> Markup {
@@ -145,8 +142,7 @@ fn submit(index: usize, button: &Button, of: &str) -> Markup {
 
 /// Whether the act has a time of its own that is still open.
 fn takes_ago(button: &Button) -> bool {
-    let act = serde_json::to_value(&button.act).unwrap_or_default();
-    act.get("at").is_some_and(serde_json::Value::is_null)
+    button.act.clone().at_mut().is_some_and(|at| at.is_none())
 }
 
 /// A choice of how long ago it was.

@@ -226,6 +226,9 @@ impl Night {
                 shown(door.card(viewer, of, &ask, &now))
             }
             ("again", Some(of)) => shown(door.again(viewer, parsed::<CookId>(&of)?, &now)),
+            ("write_down", Some(of)) => {
+                shown(door.write_down(viewer, parsed::<CookId>(&of)?, &now))
+            }
             ("piece", Some(of)) => shown(door.piece(viewer, parsed::<PieceId>(&of)?, &now)),
             ("check", Some(of)) => shown(door.check(viewer, parsed::<PieceId>(&of)?, &now)),
             ("thermometers", None) => shown(door.thermometers(viewer, &now)),

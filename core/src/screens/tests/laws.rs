@@ -92,6 +92,8 @@ fn screens(
         let trouble = screens::trouble(known, viewer, cook(1), pit(of), moment).unwrap();
         all.push(("trouble", serde_json::to_value(trouble).unwrap()));
     }
+    let slips = screens::write_down(known, viewer, cook(1), moment).unwrap();
+    all.push(("write", serde_json::to_value(slips).unwrap()));
     for of in [1, 2, 3, 4] {
         let meat = screens::piece(known, viewer, piece(of), moment).unwrap();
         all.push(("meat", serde_json::to_value(meat).unwrap()));

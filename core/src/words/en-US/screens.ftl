@@ -61,6 +61,8 @@ because-fire-round = No probe watches this fire.
 because-wake-up = You meant to be up then.
 
 line-due = { $verb }: { $when }
+brief-late = late
+brief-hours = { $hours } h { $minutes }
 line-stage = { $stage }, { $lasting }
 line-job = { $verb }: { $what }
 line-found = { $test }: { $found }
@@ -119,12 +121,17 @@ button-serve = Serve
 button-put-away = Put away
 button-reheat = Reheat
 button-finish = Finish the cook
+confirm-skip = { $verb }: { $what }. Leave it out this time? Nothing rings for it before the next one.
+confirm-leave-on = Leave { $what } on past its pull point? Nothing rings for that any more.
+confirm-none-left = Is nothing of { $what } left to put away? Nothing rings for it any more.
+confirm-stage = { $does }: { $name }?
 confirm-serve = Nothing shows that this meat reached its published minimum. Read it by hand first. Record it as served anyway?
 confirm-finish = Finish this cook? Nothing rings for it after that. What happened stays in the pit book.
 
 link-check = Check it
 link-meat = The meat
 link-now = Now
+link-write = Write down
 link-timeline = What happened
 link-settings = Settings
 link-start = All cooks

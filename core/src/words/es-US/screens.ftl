@@ -61,6 +61,8 @@ because-fire-round = Ninguna sonda vigila este fuego.
 because-wake-up = Querías estar en pie a esa hora.
 
 line-due = { $verb }: { $when }
+brief-late = tarde
+brief-hours = { $hours } h { $minutes }
 line-stage = { $stage }, { $lasting }
 line-job = { $verb }: { $what }
 line-found = { $test }: { $found }
@@ -119,12 +121,17 @@ button-serve = Servir
 button-put-away = Guardar
 button-reheat = Recalentar
 button-finish = Terminar la cocción
+confirm-skip = { $verb }: { $what }. ¿Omitirlo esta vez? Nada suena por eso hasta la próxima.
+confirm-leave-on = ¿Dejar { $what } puesta más allá de su punto de sacar? Nada vuelve a sonar por eso.
+confirm-none-left = ¿No queda nada de { $what } por guardar? Nada vuelve a sonar por eso.
+confirm-stage = ¿{ $does }: { $name }?
 confirm-serve = Nada muestra que esta carne llegó a su mínimo publicado. Mídela a mano primero. ¿Registrarla como servida de todos modos?
 confirm-finish = ¿Terminar esta cocción? Después ya no suena nada por ella. Lo que pasó queda en el libro de fuegos.
 
 link-check = Pruébala
 link-meat = La carne
 link-now = Ahora
+link-write = Anotar
 link-timeline = Lo que pasó
 link-settings = Ajustes
 link-start = Todas las cocciones

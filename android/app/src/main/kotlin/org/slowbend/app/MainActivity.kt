@@ -40,7 +40,12 @@ class MainActivity : ComponentActivity() {
 
     override fun onStart() {
         super.onStart()
-        model.refresh()
+        model.seen(true)
+    }
+
+    override fun onStop() {
+        model.seen(false)
+        super.onStop()
     }
 
     override fun onNewIntent(intent: Intent) {

@@ -10,6 +10,7 @@ fun Place.path() = when (this) {
     is Place.Piece -> "piece/$piece"
     is Place.Check -> "check/$piece"
     is Place.Timeline -> "timeline/$cook"
+    is Place.Write -> "write/$cook"
     is Place.Settings -> "settings"
     is Place.Pits -> "pits/$cook"
     is Place.Dishes -> "dishes/$cook"
@@ -34,6 +35,7 @@ fun placeOf(path: String): Place {
         "piece" -> Place.Piece(id)
         "check" -> Place.Check(id)
         "timeline" -> Place.Timeline(id)
+        "write" -> Place.Write(id)
         "settings" -> Place.Settings
         "readings" -> Place.Readings(ReadingsOf.Cook(id))
         "meat-readings" -> Place.Readings(ReadingsOf.Piece(id))

@@ -34,6 +34,13 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     override var leftHanded by mutableStateOf(app.viewing.leftHanded)
         private set
 
+    override var ago by mutableStateOf(JUST_NOW)
+        private set
+
+    /** Whether it is looked at: what was answered elsewhere is told only then. */
+    var isSeen = false
+        private set
+
     private var path: ArrayList<String>
         get() = saved["path"] ?: arrayListOf(Place.Start.path())
         set(value) {
@@ -60,6 +67,7 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     override fun go(place: Place) {
         told = null
+        ago = JUST_NOW
         before = null
         path = if (place is Place.Start) arrayListOf(place.path()) else ArrayList(path - place.path() + place.path())
         refresh()
@@ -67,6 +75,7 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     override fun back() {
         told = null
+        ago = JUST_NOW
         before = null
         path = ArrayList(path.dropLast(1).ifEmpty { listOf(Place.Start.path()) })
         refresh()
@@ -83,9 +92,23 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
             answer.onSuccess { (screen, now) ->
                 shown = screen
                 if (frame == null) translate()
-                wake(screen.until - now)
+                tellAnswer(now)
+                told = told?.takeIf { it.until > now }
+                wake(minOf(screen.until, told?.until ?: Long.MAX_VALUE) - now)
             }.onFailure { told = Told.trouble(it) }
         }
+    }
+
+    /** It is looked at, or no longer. */
+    fun seen(yes: Boolean) {
+        isSeen = yes
+        if (yes) refresh()
+    }
+
+    /** What a ring was answered with where nobody could see what came of it: told now, and 30 s to take it back. */
+    private fun tellAnswer(now: Long) {
+        if (!isSeen) return
+        app.alarms.takeTold()?.let { told = it.toldAt(now) }
     }
 
     /** Asks again once what is shown is no longer true; at the latest in a day, for the screen may say "never". */
@@ -97,12 +120,12 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     private fun translate() = app.door.ask({ core, viewer, _ -> core.frame(viewer) }) { it.onSuccess { words -> frame = words } }
 
     override fun press(button: Button) {
-        if (button.isAsked(place)) asking = button else record(button.act)
+        if (button.isAsked) asking = button else record(button.act)
     }
 
     /** A volume key was pressed. One press never does what is asked about; it says what is to be done instead. */
     fun pressKey(button: Button?, now: Headline) {
-        if (button == null || button.isAsked(place)) app.say(now.speech) else record(button.act)
+        if (button == null || button.isAsked) app.say(now.speech) else record(button.act)
     }
 
     override fun answer(yes: Boolean) {
@@ -111,7 +134,14 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
         if (yes && act != null) record(act)
     }
 
-    override fun record(act: Act, then: (Outcome) -> Unit) = app.door.act(act) { tell(it, then) }
+    override fun wasDone(ago: String) {
+        this.ago = ago
+    }
+
+    override fun record(act: Act, then: (Outcome) -> Unit) {
+        val minutes = ago.toLong()
+        recordTyped({ core, _, moment -> if (minutes == 0L) act else core.doneAgo(act, minutes, moment) }, then)
+    }
 
     override fun recordTyped(read: (SlowbendInterface, Viewer, Moment) -> Act, then: (Outcome) -> Unit) =
         app.door.change({ core, viewer, moment -> core.act(viewer, read(core, viewer, moment), moment) }) { tell(it, then) }
@@ -119,6 +149,7 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     private fun tell(answer: Result<Outcome>, then: (Outcome) -> Unit) {
         answer.onSuccess { outcome ->
             told = Told(outcome.said, outcome.undo)
+            ago = JUST_NOW
             then(outcome)
         }.onFailure { told = Told.trouble(it) }
         told?.let { app.say(it.text) }
@@ -142,11 +173,15 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     private companion object {
         const val SOON_MS = 1_000L
         const val DAY_MS = 86_400_000L
+        const val JUST_NOW = "0"
     }
 }
 
 /** What came of the last act: said back, with how to take it back, or why it was not done. */
 data class Told(val text: String, val undo: Undo? = null, val isTrouble: Boolean = false) {
+    /** What can no longer be taken back at one touch is told no longer. */
+    val until get() = undo?.until ?: Long.MAX_VALUE
+
     companion object {
         fun trouble(error: Throwable) = Told(error.reason, isTrouble = true)
     }

@@ -19,6 +19,9 @@ interface Shell {
     /** The button that waits for yes or no. */
     val asking: Button?
     val leftHanded: Boolean
+
+    /** How long ago the next act was done: a value of `Frame.ago`. It holds for one act. */
+    val ago: String
     val canGoBack: Boolean
 
     fun go(place: Place)
@@ -34,6 +37,8 @@ interface Shell {
     fun press(button: Button)
 
     fun answer(yes: Boolean)
+
+    fun wasDone(ago: String)
 
     fun record(act: Act, then: (Outcome) -> Unit = {})
 

@@ -11,6 +11,7 @@ import slowbend.core.Settings
 import slowbend.core.StartScreen
 import slowbend.core.Timeline
 import slowbend.core.Viewer
+import slowbend.core.WriteScreen
 
 /** What is on the screen: a record of the core, as it came. */
 sealed interface Shown {
@@ -22,6 +23,7 @@ sealed interface Shown {
     data class Meat(val screen: PieceScreen, override val until: Long = screen.until) : Shown
     data class Check(val screen: CheckScreen, override val until: Long = screen.until) : Shown
     data class Happened(val screen: Timeline, override val until: Long = screen.until) : Shown
+    data class Writing(val screen: WriteScreen, override val until: Long = screen.until) : Shown
     data class Choices(val screen: Settings, override val until: Long = screen.until) : Shown
 }
 
@@ -32,6 +34,7 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Piece -> Shown.Meat(piece(viewer, place.piece, moment))
     is Place.Check -> Shown.Check(check(viewer, place.piece, moment))
     is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, before, moment))
+    is Place.Write -> Shown.Writing(writeDown(viewer, place.cook, moment))
     is Place.Settings -> Shown.Choices(settings(viewer, moment))
     // Until they have views of their own here, the screen of the cook stands for them.
     is Place.Opening -> Shown.Now(pitside(viewer, place.cook, moment))

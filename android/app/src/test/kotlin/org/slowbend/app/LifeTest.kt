@@ -41,6 +41,7 @@ class LifeTest {
             Place.Check(lunch.meats[0]) to "check",
             Place.Timeline(lunch.cook) to "timeline",
             Place.Settings to "settings",
+            Place.Write(lunch.cook) to "writeDown",
         )
         for ((place, verb) in places) {
             app.calls.clear()

@@ -88,8 +88,8 @@ class NowTest {
             val size = texts(hasTestTag(tag)).single().capitalMm()
             assertTrue("$tag: $size mm", size >= least - 0.05f)
         }
-        val meats = texts(hasAnyAncestor(hasTestTag("meats")))
-        assertTrue(meats.size >= 6)
+        val meats = texts(hasAnyAncestor(hasTestTag("meat")))
+        assertTrue(meats.size >= 2)
         for (text in meats) assertTrue("${text.capitalMm()} mm", text.capitalMm() >= At2m.MEAT_MM - 0.05f)
         for (text in texts(SemanticsMatcher("any") { true })) assertFits(text.layout())
     }
@@ -114,14 +114,61 @@ class NowTest {
         }
     }
 
+    private fun rows() = rule.onAllNodes(hasTestTag("meat")).fetchSemanticsNodes().filter { it.boundsInRoot.height > 0 }
+
+    @Test
+    fun `upright it shows three meats, worst first, whole and without scrolling, and counts the rest`() = fits(3)
+
+    @Test
+    @Config(qualifiers = "+land")
+    fun `held across it shows two at least`() = fits(2)
+
+    @Test
+    @Config(qualifiers = "es-rUS-w411dp-h891dp-420dpi")
+    fun `in Spanish too it shows two at least`() = fits(2)
+
+    private fun fits(least: Int) {
+        go(Place.Now(app.underWay().cook))
+        val (rows, bottom) = rows() to rule.activity.window.decorView.height
+        assertTrue("${rows.size} meats", rows.size >= least)
+        for (row in rows) assertTrue("${row.boundsInRoot}", row.positionInRoot.y + row.size.height <= bottom)
+        for ((row, meat) in rows.zip(now.meats)) assertTrue("${row.config}", row.heard().startsWith(meat.name))
+        val rest = rule.onAllNodes(hasTestTag("rest")).fetchSemanticsNodes()
+        assertEquals(if (rows.size < now.meats.size) 1 else 0, rest.size)
+        for (one in rest) {
+            assertEquals(now.counts[now.meats.size - rows.size - 1], one.heard())
+            assertTrue(one.positionInRoot.y + one.size.height <= bottom)
+        }
+    }
+
+    private fun SemanticsNode.heard() = config[SemanticsProperties.Text].joinToString(" ") { it.text }
+
+    @Test
+    fun `a job is not left out, ended for good or put to another stage at one touch`() {
+        val lunch = app.underWay()
+        go(Place.Now(lunch.cook))
+        app.done(Act.AnswerRub(lunch.meats[2], true, null))
+        rule.runOnUiThread { model.refresh() }
+        val skip = now.now.buttons.filter { it.act is Act.Skip }
+        assertTrue(skip.isNotEmpty())
+        for (button in skip) assertTrue(button.label, button.confirm!!.contains('?'))
+        app.calls.clear()
+        rule.runOnUiThread { model.press(skip.first()) }
+        rule.waitForIdle()
+        assertEquals(emptyList<String>(), app.calls)
+        rule.onNodeWithTag("no").performClick()
+        rule.waitForIdle()
+        assertEquals(emptyList<String>(), app.calls)
+    }
+
     @Test
     fun `what is tapped and what is told is heard`() {
         go(Place.Now(app.underWay().cook))
         for (target in rule.onAllNodes(hasClickAction()).fetchSemanticsNodes()) {
             assertTrue("${target.config}", target.config.getOrNull(SemanticsProperties.Text).orEmpty().any { it.isNotBlank() })
         }
-        val lines = rule.onAllNodes(hasAnyAncestor(hasTestTag("meats")) and hasClickAction()).fetchSemanticsNodes()
-        assertEquals(now.meats.size, lines.size)
+        val lines = rows()
+        assertTrue("${lines.size} of ${now.meats.size}", lines.size in 2..now.meats.size)
         for (line in lines) assertFalse(line.config[SemanticsProperties.StateDescription].isBlank())
     }
 
@@ -156,7 +203,7 @@ class NowTest {
     fun `one touch of a key or a button changes no stage and ends no cook`() {
         val lunch = app.underWay()
         go(Place.Now(lunch.cook))
-        val heavy = slowbend.core.Button("Take off", Act.SetStage(lunch.meats[0], Stage.Off, null), slowbend.core.Tone.MAIN, null)
+        val heavy = slowbend.core.Button("Take off", Act.SetStage(lunch.meats[0], Stage.Off, null), slowbend.core.Tone.MAIN, "Take off?")
         app.calls.clear()
         rule.runOnUiThread { model.pressKey(heavy, now.now) }
         assertEquals(now.now.speech, app.said.last())

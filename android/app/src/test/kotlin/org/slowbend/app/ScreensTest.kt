@@ -4,13 +4,13 @@ import androidx.compose.ui.test.junit4.v2.createAndroidComposeRule
 import androidx.compose.ui.test.onRoot
 import androidx.test.core.app.ApplicationProvider
 import androidx.test.ext.junit.runners.AndroidJUnit4
-import com.github.takahirom.roborazzi.RoborazziOptions
 import com.github.takahirom.roborazzi.captureRoboImage
 import org.junit.Rule
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.annotation.Config
 import org.robolectric.annotation.GraphicsMode
+import slowbend.core.Act
 import slowbend.core.Place
 
 /**
@@ -34,18 +34,31 @@ class ScreensTest {
             "check" to Place.Check(lunch.meats.first()),
             "timeline" to Place.Timeline(lunch.cook),
             "settings" to Place.Settings,
+            "write" to Place.Write(lunch.cook),
         )
         for ((name, place) in places) {
             rule.runOnUiThread { rule.activity.model.go(place) }
             rule.waitForIdle()
-            rule.onRoot().captureRoboImage("src/test/golden/$name-$variant.png", small)
+            rule.onRoot().captureRoboImage("src/test/golden/$name-$variant.png", smallPicture)
         }
     }
 
-    private val small = RoborazziOptions(recordOptions = RoborazziOptions.RecordOptions(resizeScale = 0.25))
-
     @Test
     fun light() = shoot("light")
+
+    /** The pictures of the project's README: the propped phone by night, and one meat. */
+    @Test
+    @Config(qualifiers = "+night")
+    fun readme() {
+        val lunch = app.underWay()
+        app.done(Act.AnswerRub(lunch.meats[2], false, null))
+        app.clock.wait(1)
+        for ((name, place) in mapOf("phone-now" to Place.Now(lunch.cook), "phone-meat" to Place.Piece(lunch.meats.first()))) {
+            rule.runOnUiThread { rule.activity.model.go(place) }
+            rule.waitForIdle()
+            rule.onRoot().captureRoboImage("../../docs/pictures/$name.png", readmePicture)
+        }
+    }
 
     @Test
     @Config(qualifiers = "+night")

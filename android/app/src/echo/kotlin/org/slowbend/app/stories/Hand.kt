@@ -79,6 +79,7 @@ private fun placeOf(see: String, of: String?) = when (see) {
     "piece" -> Place.Piece(of!!)
     "check" -> Place.Check(of!!)
     "timeline" -> Place.Timeline(of!!)
+    "write_down" -> Place.Write(of!!)
     else -> null
 }
 
@@ -89,5 +90,6 @@ private val Shown.record: Any
         is Shown.Meat -> screen
         is Shown.Check -> screen
         is Shown.Happened -> screen
+        is Shown.Writing -> screen
         is Shown.Choices -> screen
     }

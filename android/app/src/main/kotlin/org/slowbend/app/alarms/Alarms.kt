@@ -85,16 +85,24 @@ class Alarms(private val app: SlowbendApp, step: () -> Unit = {}) : Changed {
 
     /** Tells the core what waits, oldest first. What it refuses is told to the person; what it cannot write goes on waiting. */
     private fun tell(core: SlowbendInterface, viewer: Viewer, now: Moment) = kept.read().waiting.forEach { one ->
-        try {
+        val answered = try {
             when (one) {
-                is Waiting.Rang -> core.rang(one.ids, one.moment)
-                is Waiting.Answered -> core.answer(one.token, viewer, one.act, one.moment).also { app.main.execute { app.say(it.said) } }
+                is Waiting.Rang -> null.also { core.rang(one.ids, one.moment) }
+                is Waiting.Answered -> Answered.of(core.answer(one.token, viewer, one.act, one.moment))
             }
         } catch (refused: Trouble.Refused) {
-            rings.tell(refused.reason, now.utcMs)
+            null.also { rings.tell(refused.reason, now.utcMs) }
         }
-        kept.change { it.copy(waiting = it.waiting - one) }
+        kept.change { it.copy(waiting = it.waiting - one, answered = answered ?: it.answered) }
+        answered?.let { app.main.execute { app.say(it.said) } }
     }
+
+    /** What came of the last answer to a ring; whoever takes it shows it. */
+    fun takeTold(): Answered? = kept.change { it.copy(answered = null) }.answered
+
+    /** Hands what came of the answers so far to [then] on the main thread; nothing where the core cannot be asked. */
+    fun whenTold(then: (Answered?) -> Unit) =
+        if (isUnlocked) app.door.ask({ _, _, _ -> takeTold() }) { then(it.getOrNull()) } else then(null)
 
     private fun lay(core: SlowbendInterface, viewer: Viewer, moment: Moment) {
         val wanted = core.alarms(viewer, moment, LIMIT).alarms.map { it.laid() }

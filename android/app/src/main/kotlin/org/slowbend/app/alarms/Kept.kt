@@ -20,6 +20,8 @@ data class Kept(
     val laid: List<Laid> = emptyList(),
     val leaving: Set<AlarmId> = emptySet(),
     val waiting: List<Waiting> = emptyList(),
+    /** What came of the last answer, until somebody saw it. */
+    val answered: Answered? = null,
 ) {
     /** The core wants [wanted]. What sounded and was not told yet is not laid again; a ring that is tried out stays. */
     fun wanting(wanted: List<Laid>): Kept {
@@ -57,6 +59,7 @@ data class Kept(
         .put("laid", JSONArray(laid.map { it.json() }))
         .put("leaving", JSONArray(leaving))
         .put("waiting", JSONArray(waiting.map { it.json() }))
+        .put("answered", answered?.json())
         .toString()
 
     companion object {
@@ -67,6 +70,7 @@ data class Kept(
                 laid = getJSONArray("laid").objects(Laid::of),
                 leaving = getJSONArray("leaving").let { all -> List(all.length(), all::getString) }.toSet(),
                 waiting = getJSONArray("waiting").objects(Waiting::of),
+                answered = optJSONObject("answered")?.let { Answered.of(it) },
             )
         }
     }

@@ -3,6 +3,7 @@ package org.slowbend.app.parts
 import androidx.compose.foundation.BorderStroke
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.FlowRow
+import androidx.compose.foundation.layout.PaddingValues
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.sizeIn
@@ -43,6 +44,7 @@ fun Tap(
     shape = RoundedCornerShape(3.dp),
     colors = ButtonDefaults.buttonColors(inks.ground, inks.ink),
     border = BorderStroke(2.dp, inks.ink),
+    contentPadding = PaddingValues(horizontal = 12.dp, vertical = 8.dp),
 ) { Text(label, style = style, textAlign = TextAlign.Center) }
 
 /** The buttons of a screen, each with the act it stands for; on the left where the left hand taps. */

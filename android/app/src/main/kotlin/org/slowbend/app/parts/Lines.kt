@@ -27,7 +27,7 @@ import slowbend.core.Line
 import slowbend.core.Weight
 
 /** The sign of a weight, for eyes that cannot tell colors apart; the words of the line say it too. */
-private fun sign(weight: Weight) = when (weight) {
+internal fun sign(weight: Weight) = when (weight) {
     Weight.WAKE -> "‼"
     Weight.CALL -> "●"
     Weight.SOON -> "◐"
@@ -36,7 +36,7 @@ private fun sign(weight: Weight) = when (weight) {
 }
 
 /** The same for ears. */
-private fun Frame.said(weight: Weight) = when (weight) {
+internal fun Frame.said(weight: Weight) = when (weight) {
     Weight.WAKE -> weightWake
     Weight.CALL -> weightCall
     Weight.SOON -> weightSoon

@@ -8,6 +8,7 @@ import androidx.compose.foundation.layout.padding
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.liveRegion
@@ -15,7 +16,9 @@ import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
 import org.slowbend.app.Told
+import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.LocalInks
+import org.slowbend.app.theme.mm
 import org.slowbend.app.theme.type
 import slowbend.core.Caution
 import slowbend.core.Notice
@@ -50,9 +53,19 @@ fun ToldBar(told: Told?, shell: Shell) {
     ) {
         if (told.isTrouble) Text(shell.frame?.stopped.orEmpty(), color = inks.ink, style = type.titleMedium)
         Text(told.text, color = inks.ink, style = type.bodyLarge)
-        told.undo?.let { undo -> Tap(undo.label) { shell.record(undo.act) } }
+        told.undo?.let { undo -> Undoing(undo.label) { shell.record(undo.act) } }
     }
 }
+
+/** Takes the last act back: huge, for a hand that slipped. */
+@Composable
+fun Undoing(label: String, onTap: () -> Unit) = Tap(
+    label,
+    Modifier.fillMaxWidth().padding(vertical = 4.dp).testTag("undo"),
+    least = mm(At2m.TARGET_MM),
+    style = type.displaySmall,
+    onTap = onTap,
+)
 
 /** A verdict in words. */
 @Composable

@@ -5,9 +5,12 @@ import androidx.compose.runtime.Composable
 import org.slowbend.app.Shell
 import org.slowbend.app.parts.Buttons
 import org.slowbend.app.parts.Cautions
+import org.slowbend.app.parts.Heading
 import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.Section
+import org.slowbend.app.parts.Slips
 import org.slowbend.app.parts.Verdict
+import org.slowbend.app.parts.WhenDone
 import org.slowbend.app.theme.type
 import slowbend.core.PieceScreen
 
@@ -20,7 +23,10 @@ fun Meat(screen: PieceScreen, shell: Shell) = Page(screen.title, shell) {
     Verdict(screen.verdict, shell)
     Links(screen.links, shell)
     Buttons(screen.buttons, shell)
+    if (screen.buttons.isNotEmpty()) WhenDone(shell)
     Cautions(screen.cautions)
     Section(shell.frame?.facts, screen.facts, shell)
     Section(shell.frame?.checks, screen.checks, shell)
+    if (screen.slips.isNotEmpty()) Heading(shell.frame?.moreOfIt)
+    Slips(screen.slips, screen.cook, screen.piece, shell)
 }

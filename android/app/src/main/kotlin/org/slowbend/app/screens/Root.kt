@@ -35,20 +35,23 @@ fun Root(shell: Shell) = Surface(Modifier.fillMaxSize()) {
             is Shown.Meat -> Meat(shown.screen, shell)
             is Shown.Check -> Check(shown.screen, shell)
             is Shown.Happened -> Happened(shown.screen, shell)
+            is Shown.Writing -> Write(shown.screen, shell)
             is Shown.Choices -> Choices(shown.screen, shell)
         }
         Question(shell)
     }
 }
 
-/** The frame of a screen that is read in the hand: heading, what was told, content that scrolls. */
+/** The frame of a screen that is read in the hand: heading, content that scrolls, and under it, in sight, what was told. */
 @Composable
 fun Page(title: String, shell: Shell, content: @Composable () -> Unit) = key(title) {
-    Column(Modifier.fillMaxSize().verticalScroll(rememberScrollState()).padding(16.dp)) {
-        if (shell.canGoBack) Tap(shell.frame?.back.orEmpty()) { shell.back() }
-        Text(title, Modifier.padding(vertical = 8.dp).semantics { heading() }, style = type.headlineMedium)
+    Column(Modifier.fillMaxSize()) {
+        Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(16.dp)) {
+            if (shell.canGoBack) Tap(shell.frame?.back.orEmpty()) { shell.back() }
+            Text(title, Modifier.padding(vertical = 8.dp).semantics { heading() }, style = type.headlineMedium)
+            content()
+        }
         ToldBar(shell.told, shell)
-        content()
     }
 }
 

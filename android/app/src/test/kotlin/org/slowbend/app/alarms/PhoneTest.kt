@@ -20,6 +20,7 @@ import org.robolectric.shadows.ShadowAlarmManager
 import org.slowbend.app.MINUTE
 import org.slowbend.app.PHONE
 import org.slowbend.app.TestApp
+import org.slowbend.app.night.PhoneCheck
 import slowbend.core.Trouble
 import slowbend.core.Urgency
 
@@ -143,6 +144,23 @@ class PhoneTest {
         assertTrue(shadowOf(app.getSystemService(Vibrator::class.java)).isVibrating)
         assertTrue("rang" in app.calls)
         platform.assertEqual()
+    }
+
+    @Test
+    fun `with every permission refused it still shakes in time, is answered, and says what is missing`() {
+        ShadowAlarmManager.setCanScheduleExactAlarms(false)
+        shadowOf(notices).setNotificationsEnabled(false)
+        platform.forget()
+        platform.hear("android.app.action.SCHEDULE_EXACT_ALARM_PERMISSION_STATE_CHANGED")
+        assertFalse(notices.canUseFullScreenIntent())
+        val wake = platform.wanted().first { it.urgency == Urgency.WAKE }
+        assertEquals(platform.wanted().associate { it.id to it.at }, platform.lying())
+        platform.pass(until(wake.at))
+        assertTrue(shadowOf(app.getSystemService(Vibrator::class.java)).isVibrating)
+        val red = PhoneCheck(app).lines().filterNot { it.isWell }.map { it.name }
+        assertTrue("$red", red.containsAll(listOf("Notifications", "Exact alarms", "Over the lock screen")))
+        app.alarms.answer(wake.laid(), 0)
+        assertTrue(platform.wanted().none { it.thing == wake.thing })
     }
 
     @Test

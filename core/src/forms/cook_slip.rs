@@ -1,0 +1,221 @@
+//! What is written down during a cook: one function a slip.
+
+use super::filled::Fields;
+use crate::{
+    acts::{Act, MeatMove, NewMeat},
+    cadence::Cadence,
+    checks::Cut,
+    error::Refused,
+    ids::{CookId, PieceId},
+    log::{Field, Subject},
+    screens::the_cut,
+};
+
+type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
+
+/// The slips by name.
+pub(super) const COOK_SLIPS: [(&str, Read); 18] = [
+    ("opening", opening),
+    ("note", note),
+    ("reading", reading),
+    ("feed", feed),
+    ("vent", vent),
+    ("move", moved),
+    ("meat", meat),
+    ("dish", dish),
+    ("serve", serve),
+    ("people", people),
+    ("sleep", sleep),
+    ("watch", watch),
+    ("probe", probe),
+    ("pits", moves),
+    ("name", called),
+    ("dish-note", dish_note),
+    ("dish-name", dish_called),
+    ("watch-line", watch_line),
+];
+
+fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::Note {
+        cook,
+        about: Subject::Cook(cook),
+        text: fields.trimmed("text"),
+    })
+}
+
+fn reading(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    let temp = fields.heat("temp")?;
+    Ok(Act::Read {
+        cook,
+        place: fields.place("place")?,
+        thermometer: fields.any_id("thermometer")?,
+        temp,
+        at: fields.at(),
+    })
+}
+
+/// Each meat's own field says what was done to it.
+fn opening(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    let done = |what: &str| {
+        let pairs = fields.filled.pairs().into_iter();
+        let ids = pairs
+            .filter(|(_, text)| *text == what)
+            .filter_map(|(name, _)| name.strip_prefix("did-")?.parse().ok());
+        ids.collect::<Vec<PieceId>>()
+    };
+    Ok(Act::Open {
+        pit: fields.any_id("pit")?,
+        wetted: done("wet"),
+        turned: done("turn"),
+        glazed: done("glaze"),
+        at: fields.at(),
+    })
+}
+
+fn feed(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::Feed {
+        cook,
+        pit: fields.id("pit")?,
+        what: fields.trimmed("what"),
+        at: fields.at(),
+    })
+}
+
+fn vent(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::ChangeVent {
+        cook,
+        pit: fields.id("pit")?,
+        how: fields.trimmed("how"),
+        at: fields.at(),
+    })
+}
+
+fn moved(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    Ok(Act::Move {
+        piece: fields.id("piece")?,
+        pit: fields.id("pit")?,
+        spot: fields.trimmed("spot"),
+        at: fields.at(),
+    })
+}
+
+fn meat(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    let meat = NewMeat {
+        name: fields.any_name("name")?,
+        cut: cut(fields)?,
+        form: fields.chosen("prepared")?,
+        weight_g: fields.weight("weight")?,
+        cadence: cadence(fields)?,
+        pit: fields.any_id("pit")?,
+    };
+    Ok(Act::AddMeat { cook, meat })
+}
+
+/// The cut that was chosen; where none was, the one that the typed name means.
+fn cut(fields: &Fields<'_>) -> Result<Cut, Refused> {
+    match fields.given("cut") {
+        Some(_) => fields.chosen("cut"),
+        None => the_cut(fields.say.viewer(), fields.filled.field("find")),
+    }
+}
+
+/// A cadence as chosen; none = as the cut usually gets.
+pub(super) fn cadence(fields: &Fields<'_>) -> Result<Option<Cadence>, Refused> {
+    match fields.filled.field("cadence") {
+        "" => Ok(None),
+        "none" => Ok(Some(Cadence::None)),
+        "spritz" => Ok(Some(Cadence::spritz())),
+        "mop" => Ok(Some(Cadence::mop())),
+        _ => Err(fields.unknown()),
+    }
+}
+
+fn dish(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    let hot = fields.filled.field("hot") != "cold";
+    Ok(Act::AddDish {
+        cook,
+        name: fields.name("name")?,
+        hot,
+    })
+}
+
+fn serve(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    set(cook, Field::Serve(fields.serve("serve")?))
+}
+
+fn people(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    set(cook, Field::People(fields.whole("people")?))
+}
+
+fn set(cook: CookId, to: Field) -> Result<Act, Refused> {
+    let of = Subject::Cook(cook);
+    Ok(Act::SetField { of, to, saw: None })
+}
+
+fn sleep(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    Ok(Act::Sleep {
+        until: fields.clock("until")?,
+    })
+}
+
+fn watch(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    Ok(Act::TakeWatch {
+        note: fields.trimmed("note"),
+    })
+}
+
+fn probe(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::BindProbe {
+        cook,
+        source: fields.name("source")?,
+        sensor: fields.name("sensor")?,
+        place: fields.place("place")?,
+        thermometer: fields.any_id("thermometer")?,
+    })
+}
+
+/// Each meat's own fields say where it sits.
+fn moves(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    let pairs = fields.filled.pairs().into_iter();
+    let pieces = pairs.filter_map(|(name, _)| name.strip_prefix("pit-")?.parse().ok());
+    let moves = pieces.map(|piece: PieceId| {
+        Ok(MeatMove {
+            piece,
+            pit: fields.id(&format!("pit-{piece}"))?,
+            spot: fields.trimmed(&format!("spot-{piece}")),
+        })
+    });
+    Ok(Act::MoveMeats {
+        moves: moves.collect::<Result<_, Refused>>()?,
+        at: fields.at(),
+    })
+}
+
+fn called(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    set(cook, Field::Name(fields.name("name")?))
+}
+
+fn dish_note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::Note {
+        cook,
+        about: Subject::Dish(fields.id("dish")?),
+        text: fields.trimmed("text"),
+    })
+}
+
+fn dish_called(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    Ok(Act::SetField {
+        of: Subject::Dish(fields.id("dish")?),
+        to: Field::Name(fields.name("name")?),
+        saw: None,
+    })
+}
+
+/// A line for whoever takes the watch next.
+fn watch_line(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    Ok(Act::Note {
+        cook,
+        about: Subject::Crew,
+        text: fields.trimmed("note"),
+    })
+}
