@@ -7,9 +7,11 @@ use slowbend_core::{
     error::Trouble,
     ids::{CookId, PieceId},
     moment::Moment,
+    probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen,
-        Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen,
+        ThermometersScreen, Timeline,
     },
     words::Viewer,
 };
@@ -102,6 +104,16 @@ impl Slowbend {
     /// Before you sleep: what the core knows of the night ahead.
     pub fn night(&self, viewer: &Viewer, moment: &Moment) -> Result<NightScreen, Trouble> {
         self.door().night(viewer, moment)
+    }
+
+    /// Probes, from what the shell knows of its radio.
+    pub fn probes(
+        &self,
+        viewer: &Viewer,
+        hearing: &Hearing,
+        moment: &Moment,
+    ) -> Result<ProbesScreen, Trouble> {
+        self.door().probes(viewer, hearing, moment)
     }
 
     /// Pits, thermometers and habits.

@@ -23,6 +23,7 @@ KINDS = {
     "act", "outcome", "reading", "moment", "viewer",
     "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "alarms", "cuts", "cut",
     "readings_of", "thermometers",
+    "hearing", "probes", "word", "taken",
 }
 
 

@@ -22,6 +22,7 @@ stories! {
     half_a_bird_by_any_name,
     overruled_between_two_phones,
     posted_twice,
+    probe_falls_silent_in_a_meat,
     readings_over_night,
     refused_and_told,
     rub_not_yet,

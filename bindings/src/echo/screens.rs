@@ -8,9 +8,11 @@ use slowbend_core::{
     error::{Refused, Trouble},
     ids::{CookId, PieceId},
     moment::Moment,
+    probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, PieceScreen, Pitside,
-        ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline,
+        ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, ThermometersScreen,
+        Timeline,
     },
     words::Viewer,
 };
@@ -22,6 +24,8 @@ echo!(CheckScreen, check_from_json, check_json, check_canon);
 echo!(CutsScreen, cuts_from_json, cuts_json, cuts_canon);
 echo!(CutScreen, cut_from_json, cut_json, cut_canon);
 echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
+echo!(Hearing, hearing_from_json, hearing_json, hearing_canon);
+echo!(ProbesScreen, probes_from_json, probes_json, probes_canon);
 echo!(Settings, settings_from_json, settings_json, settings_canon);
 echo!(CardScreen, card_from_json, card_json, card_canon);
 echo!(BeginScreen, again_from_json, again_json, again_canon);
@@ -93,6 +97,8 @@ pub enum Screen {
     },
     /// Checking thermometers.
     Thermometers,
+    /// Probes, as a radio that keeps none shows them.
+    Probes,
     /// What must ring, at most 60.
     Alarms,
 }
@@ -126,6 +132,7 @@ pub fn screen_text(
             write(&door.readings_of(viewer, of, None, None, moment)?)
         }
         Screen::Thermometers => write(&door.thermometers(viewer, moment)?),
+        Screen::Probes => write(&door.probes(viewer, &Hearing::default(), moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

@@ -7,9 +7,10 @@ use crate::{
     error::{Refused, Trouble},
     ids::{CookId, PieceId},
     moment::Moment,
+    probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, Settings,
-        StartInput, StartScreen, ThermometersScreen, Timeline,
+        self, CheckScreen, CutScreen, CutsScreen, NightScreen, PieceScreen, Pitside, ProbesScreen,
+        Settings, StartInput, StartScreen, ThermometersScreen, Timeline,
     },
     store::Group,
     words::{Viewer, Words},
@@ -160,6 +161,26 @@ impl Slowbend {
         Ok(screens::thermometers(
             &seen_by(self, viewer),
             viewer,
+            moment,
+        ))
+    }
+
+    /// Probes, from what the shell knows of its radio.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn probes(
+        &mut self,
+        viewer: &Viewer,
+        hearing: &Hearing,
+        moment: &Moment,
+    ) -> Result<ProbesScreen, Trouble> {
+        self.notice_clock(moment);
+        self.store()?;
+        Ok(screens::probes(
+            &self.seen_by(viewer),
+            viewer,
+            hearing,
             moment,
         ))
     }

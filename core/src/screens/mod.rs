@@ -25,6 +25,7 @@ mod orphans;
 mod piece;
 mod pit_line;
 mod pitside;
+mod probes;
 mod readings;
 mod records;
 mod ring_answers;
@@ -50,6 +51,9 @@ pub use frame::{Frame, frame};
 pub use night::night;
 pub use piece::piece;
 pub use pitside::{UNDO_SHOWN_MS, pitside};
+pub use probes::{
+    NearbyProbe, ProbeCard, ProbesNotice, ProbesScreen, RadioFix, RadioTrouble, probes,
+};
 pub use readings::*;
 pub use records::*;
 pub(crate) use ring_answers::ring_answers;

@@ -4,5 +4,6 @@ mod firsts;
 mod goldens;
 mod laws;
 mod lines;
+mod probes;
 pub(in crate::screens) mod regatta;
 mod shown;

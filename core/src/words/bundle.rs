@@ -33,6 +33,7 @@ subjects!(
     "door",
     "errors",
     "frame",
+    "hearing",
     "pages",
     "phones",
     "pits",
