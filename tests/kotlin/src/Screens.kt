@@ -3,6 +3,7 @@ package slowbend.stories
 import slowbend.Screen
 import slowbend.SlowbendInterface
 import slowbend.core.Cut
+import slowbend.core.Hearing
 import slowbend.core.Moment
 import slowbend.core.ReadingsOf
 import slowbend.core.Viewer
@@ -14,7 +15,7 @@ const val ALARMS = 60
  * The screen that a story calls [see], of a cook or a meat where it is of one. The method of that name is found on the
  * one door, so that a new screen needs no line here: a page that could be asked for is the first one.
  */
-fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: Moment): Any {
+fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: Moment, hearing: Hearing): Any {
     val name = camel(see)
     // Where a number without a sign is taken, Kotlin adds a mark to the name.
     val method = SlowbendInterface::class.java.methods.find { it.name.substringBefore('-') == name }
@@ -23,6 +24,7 @@ fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: M
         when (type) {
             Viewer::class.java -> viewer
             Moment::class.java -> moment
+            Hearing::class.java -> hearing
             String::class.java -> of ?: throw Wrong("of what is $see?")
             Cut::class.java -> Cut.valueOf(of?.uppercase() ?: throw Wrong("of what is $see?"))
             Int::class.java -> ALARMS

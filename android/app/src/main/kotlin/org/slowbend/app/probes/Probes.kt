@@ -41,6 +41,9 @@ class Probes(private val app: SlowbendApp, private val radio: Radio = PlatformRa
     var screen: ProbesScreen? = null
         private set
 
+    /** What keeps the probes of this phone from being heard; none where it keeps none. */
+    val unheard get() = screen?.trouble?.takeIf { all.isNotEmpty() }
+
     /** As the core is told; read from its thread too. */
     @Volatile
     private var hearing = Hearing(radio.state, false, false, emptyList())

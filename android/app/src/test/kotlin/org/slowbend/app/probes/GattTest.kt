@@ -15,14 +15,11 @@ import android.bluetooth.BluetoothProfile
 import android.content.Intent
 import android.content.pm.PackageManager
 import android.location.LocationManager
-import android.os.Handler
-import android.os.Looper
 import android.os.ParcelUuid
 import androidx.test.core.app.ApplicationProvider
 import androidx.test.ext.junit.runners.AndroidJUnit4
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
-import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Before
 import org.junit.Test
@@ -112,13 +109,16 @@ class GattTest {
         val first = says(Sig.TEMPERATURE, PROPERTY_NOTIFY)
         val second = says(Sig.TEMPERATURE, PROPERTY_NOTIFY)
         val humidity = says(0x2A6F, PROPERTY_NOTIFY)
-        val speakers = speakersOf(listOf(service(0x180F, says(0x2A19, PROPERTY_NOTIFY)), service(Sig.ENVIRONMENTAL_SENSING, first, humidity, second)))
+        val battery = service(0x180F, says(0x2A19, PROPERTY_NOTIFY))
+        val speakers = speakersOf(listOf(battery, service(Sig.ENVIRONMENTAL_SENSING, first, humidity, second)))
         assertEquals(listOf("1" to first, "2" to second), speakers.map { it.sensor to it.says })
     }
 
     @Test
     fun `the finished and the running temperature of one thermometer are one sensor`() {
-        val both = service(Sig.HEALTH_THERMOMETER, says(Sig.TEMPERATURE_MEASUREMENT, PROPERTY_INDICATE), says(Sig.INTERMEDIATE_TEMPERATURE, PROPERTY_NOTIFY))
+        val finished = says(Sig.TEMPERATURE_MEASUREMENT, PROPERTY_INDICATE)
+        val running = says(Sig.INTERMEDIATE_TEMPERATURE, PROPERTY_NOTIFY)
+        val both = service(Sig.HEALTH_THERMOMETER, finished, running)
         assertEquals(listOf("1" to 0x2A1C, "1" to 0x2A1E), speakersOf(listOf(both)).map { it.sensor to it.number })
     }
 

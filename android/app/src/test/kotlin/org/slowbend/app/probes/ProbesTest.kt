@@ -113,7 +113,8 @@ class ProbesTest {
         assertEquals("Listening to probes", notice().title)
         assertTrue(notice().text, notice().text.startsWith("Drum: 225 °F at "))
         val silentAt = app.probes.screen!!.silentAt!!
-        val wakes = platform.alarms().single { shadowOf(it.operation).savedIntent.component!!.className == SilenceReceiver::class.java.name }
+        val receiver = SilenceReceiver::class.java.name
+        val wakes = platform.alarms().single { shadowOf(it.operation).savedIntent.component!!.className == receiver }
         assertEquals(silentAt, wakes.triggerAtMs)
         app.clock.utcMs = silentAt
         wakes.operation!!.send()
