@@ -2,7 +2,7 @@
 
 use super::{Line, Weight, glance::Glance};
 use crate::{
-    alarms::{SILENT_MS, band_of},
+    alarms::band_of,
     cook::{Cook, ahead::counts},
     ids::PitId,
     log::Where,
@@ -46,7 +46,7 @@ impl Glance<'_> {
         let last = self.last_of_pit(pit);
         let silent = last
             .as_ref()
-            .filter(|last| last.by_probe && self.now.saturating_sub(last.at) >= SILENT_MS);
+            .filter(|last| last.by_probe && self.is_long_ago(last.at));
         let outside = |mk: Mk| band.is_some_and(|band| mk < band.low || mk > band.high);
         let gaps = match silent {
             Some(_) => vec![],

@@ -53,7 +53,7 @@ impl<'a> Glance<'a> {
     }
 
     pub fn is_silent(&self, one: &Sitting<'_>) -> bool {
-        self.now >= one.silent_at()
+        self.is_long_ago(one.last_word())
     }
 
     /// Whether somebody waits for what it says: it sits in a pit, or in a meat that is on one.

@@ -1,7 +1,6 @@
 package org.slowbend.app.probes
 
 import android.annotation.SuppressLint
-import android.bluetooth.BluetoothDevice
 import android.bluetooth.BluetoothGatt
 import android.bluetooth.BluetoothGatt.GATT_SUCCESS
 import android.bluetooth.BluetoothGattCallback
@@ -10,36 +9,29 @@ import android.bluetooth.BluetoothGattCharacteristic.PROPERTY_NOTIFY
 import android.bluetooth.BluetoothGattCharacteristic.PROPERTY_READ
 import android.bluetooth.BluetoothGattDescriptor
 import android.bluetooth.BluetoothProfile
-import android.content.Context
 import android.os.Build
 import android.os.Handler
 
 /**
- * One link to one probe. It is opened with `autoConnect`: the platform waits for the probe, also while the phone sleeps.
- * A probe is asked one thing at a time, for the platform loses the second of two.
+ * One link to one probe. A probe is asked one thing at a time, for the platform loses the second of two.
  */
 @SuppressLint("MissingPermission")
-class GattLink(
-    private val context: Context,
-    private val device: BluetoothDevice,
-    private val main: Handler,
-    private val heard: Heard,
-) : BluetoothGattCallback(), AutoCloseable {
+class GattLink(private val main: Handler, private val heard: Heard) : BluetoothGattCallback(), AutoCloseable {
     private var gatt: BluetoothGatt? = null
     private var speakers = emptyList<Speaker>()
     private val toDo = ArrayDeque<(BluetoothGatt) -> Boolean>()
 
-    fun open() = apply {
-        gatt = device.connectGatt(context, true, this, BluetoothDevice.TRANSPORT_LE, BluetoothDevice.PHY_LE_1M_MASK, main)
+    /** Opened as [connect] does it; a radio that is off at that instant opens nothing. */
+    fun open(connect: (GattLink) -> BluetoothGatt?) = apply {
+        gatt = connect(this)
         if (gatt == null) main.post(::lose)
     }
 
     override fun close() {
-        gatt?.run {
-            disconnect()
-            close()
-        }
+        val was = gatt
         gatt = null
+        was?.disconnect()
+        was?.close()
     }
 
     override fun onConnectionStateChange(gatt: BluetoothGatt, status: Int, state: Int) = ours(gatt) {

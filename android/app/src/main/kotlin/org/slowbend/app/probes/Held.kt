@@ -33,6 +33,12 @@ class Held(private val context: Context) {
         wakeAt(null)
     }
 
+    /** The service is no longer there. */
+    fun ended() {
+        holds = false
+        shown = null
+    }
+
     /** From the background it may be refused; then it begins when the app is opened, or at the next start of the phone. */
     private fun begin() = try {
         ContextCompat.startForegroundService(context, Intent(context, ProbeService::class.java))

@@ -2,6 +2,7 @@ package org.slowbend.app.probes
 
 import android.annotation.SuppressLint
 import android.bluetooth.BluetoothAdapter
+import android.bluetooth.BluetoothDevice
 import android.bluetooth.BluetoothManager
 import android.bluetooth.le.ScanCallback
 import android.bluetooth.le.ScanFilter
@@ -60,8 +61,11 @@ class PlatformRadio(private val context: Context) : Radio {
         scan = null
     }
 
-    override fun link(address: String, heard: Heard): AutoCloseable =
-        GattLink(context, adapter!!.getRemoteDevice(address), main, heard).open()
+    /** With `autoConnect` the platform waits for the probe, also while the phone sleeps. */
+    override fun link(address: String, heard: Heard): AutoCloseable = GattLink(main, heard).open { link ->
+        val device = adapter?.getRemoteDevice(address)
+        device?.connectGatt(context, true, link, BluetoothDevice.TRANSPORT_LE, BluetoothDevice.PHY_LE_1M_MASK, main)
+    }
 
     override fun watch(changed: () -> Unit): AutoCloseable {
         val receiver = object : BroadcastReceiver() {

@@ -35,7 +35,7 @@ class ProbeService : Service() {
 
     override fun onDestroy() {
         super.onDestroy()
-        Probes.of(this).rest()
+        Probes.of(this).serviceEnded()
     }
 
     companion object {

@@ -102,10 +102,10 @@ class Probes(private val app: SlowbendApp, private val radio: Radio = PlatformRa
         refresh()
     }
 
-    /** The service ended: what was heard is handed over, the links go with it. */
-    fun rest() {
+    /** The service ended: what was heard is handed over, for the process may end next. Begun again as soon as it may be. */
+    fun serviceEnded() {
         batch.handOver()
-        all.values.forEach { it.rest() }
+        held.ended()
     }
 
     private fun one(probe: KeptProbe) = OneProbe(probe, radio, main, ::word) { now ->
@@ -134,7 +134,8 @@ class Probes(private val app: SlowbendApp, private val radio: Radio = PlatformRa
     private fun leave() {
         watching?.close()
         watching = null
-        rest()
+        batch.handOver()
+        all.values.forEach { it.rest() }
     }
 
     /** Bluetooth was switched off or on: every link is gone, and is made anew. */

@@ -44,4 +44,7 @@ fun speakersOf(services: List<BluetoothGattService>): List<Speaker> {
     }.filter { it.says.properties and (PROPERTY_NOTIFY or PROPERTY_INDICATE) != 0 }
 }
 
-private fun BluetoothGattService.those(vararg numbers: Int) = characteristics.filter { one -> Sig.number(one.uuid)?.let(numbers::contains) == true }
+private fun BluetoothGattService.those(vararg numbers: Int) = characteristics.filter { one ->
+    Sig.number(one.uuid)?.let(numbers::contains) ==
+        true
+}

@@ -283,8 +283,10 @@ class ProbesTest {
         val shown = shadowOf(service.get())
         assertEquals(ProbeService.NOTICE, shown.lastForegroundNotificationId)
         assertEquals("Listening to probes", shown.lastForegroundNotification.title)
+        shadowOf(app).clearStartedServices()
         service.destroy()
-        assertEquals("its links end with it", 0, radio.open.size)
+        app.probes.refresh()
+        assertEquals(ProbeService::class.java.name, shadowOf(app).nextStartedService.component!!.className)
         Robolectric.buildService(ProbeService::class.java).create().startCommand(0, 0)
         assertTrue(BOX in radio.open)
     }
