@@ -2,6 +2,7 @@ package slowbend.stories
 
 import slowbend.Screen
 import slowbend.SlowbendInterface
+import slowbend.core.CardAsk
 import slowbend.core.Cut
 import slowbend.core.Hearing
 import slowbend.core.Moment
@@ -25,6 +26,7 @@ fun SlowbendInterface.screen(see: String, of: String?, viewer: Viewer, moment: M
             Viewer::class.java -> viewer
             Moment::class.java -> moment
             Hearing::class.java -> hearing
+            CardAsk::class.java -> CardAsk("", false)
             String::class.java -> of ?: throw Wrong("of what is $see?")
             Cut::class.java -> Cut.valueOf(of?.uppercase() ?: throw Wrong("of what is $see?"))
             Int::class.java -> ALARMS
