@@ -178,7 +178,7 @@ impl Slowbend {
         self.notice_clock(moment);
         self.store()?;
         Ok(screens::probes(
-            &self.seen_by(viewer),
+            &seen_by(self, viewer),
             viewer,
             hearing,
             moment,
