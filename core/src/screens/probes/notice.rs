@@ -10,7 +10,7 @@ use crate::{
 
 impl Glance<'_> {
     pub fn probes_notice(&self, hearing: &Hearing, trouble: Option<&RadioTrouble>) -> ProbesNotice {
-        let tells = |one: &Sitting<'_>| self.is_wanted(one) && self.is_silent(one);
+        let tells = |one: &Sitting<'_>| self.is_wanted(one) && self.fell_silent(one);
         let mut sitting: Vec<_> = self.sittings().collect();
         sitting.sort_by_key(|one| !tells(one));
         let silent = sitting.iter().filter(|one| tells(one)).count();
@@ -49,7 +49,7 @@ impl Glance<'_> {
     /// "Drum: 231 °F at 4:10 AM".
     fn notice_line(&self, one: &Sitting<'_>) -> String {
         let said = match one.last {
-            Some((at, temp)) if !self.is_silent(one) => {
+            Some((at, temp)) if !self.fell_silent(one) => {
                 let (temp, at) = (self.say.temperature(temp), self.say.clock(at));
                 let args = [("temp", Arg::Text(&temp)), ("at", Arg::Text(&at))];
                 self.say.with("hearing-notice-read", &args)

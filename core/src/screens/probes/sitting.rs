@@ -52,7 +52,7 @@ impl<'a> Glance<'a> {
         })
     }
 
-    pub fn is_silent(&self, one: &Sitting<'_>) -> bool {
+    pub fn fell_silent(&self, one: &Sitting<'_>) -> bool {
         self.is_long_ago(one.last_word())
     }
 
@@ -70,7 +70,7 @@ impl<'a> Glance<'a> {
     /// "A probe in it is silent since 4:10 AM", for each that is.
     pub fn gaps(&self, here: impl Fn(&Where) -> bool) -> Vec<String> {
         let ours = self.sittings().filter(|one| here(&one.probe.place));
-        let silent = ours.filter(|one| self.is_wanted(one) && self.is_silent(one));
+        let silent = ours.filter(|one| self.is_wanted(one) && self.fell_silent(one));
         silent
             .map(|one| {
                 let since = self.say.clock_day(one.last_word(), self.now);
@@ -109,7 +109,7 @@ impl<'a> Glance<'a> {
     /// "231 °F, 2 min ago", "Silent since 4:10 AM", "Nothing said yet".
     pub fn last_said(&self, one: &Sitting<'_>) -> String {
         match one.last {
-            _ if self.is_silent(one) => {
+            _ if self.fell_silent(one) => {
                 let since = self.say.clock_day(one.last_word(), self.now);
                 self.say.with("pit-silent", &[("since", Arg::Text(&since))])
             }
@@ -128,7 +128,7 @@ impl<'a> Glance<'a> {
             name: self.seat(&one.probe.place),
             state: self.last_said(one),
             detail: String::new(),
-            weight: match self.is_wanted(one) && self.is_silent(one) {
+            weight: match self.is_wanted(one) && self.fell_silent(one) {
                 true => Weight::Call,
                 false => Weight::Calm,
             },
