@@ -7,10 +7,12 @@ use slowbend_core::{
     error::Trouble,
     ids::{CookId, PieceId, PitId},
     moment::Moment,
+    probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
+        Settings, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        WriteScreen,
     },
     words::Viewer,
 };
@@ -113,6 +115,16 @@ impl Slowbend {
     /// Before you sleep: what the core knows of the night ahead.
     pub fn night(&self, viewer: &Viewer, moment: &Moment) -> Result<NightScreen, Trouble> {
         self.door().night(viewer, moment)
+    }
+
+    /// Probes, from what the shell knows of its radio.
+    pub fn probes(
+        &self,
+        viewer: &Viewer,
+        hearing: &Hearing,
+        moment: &Moment,
+    ) -> Result<ProbesScreen, Trouble> {
+        self.door().probes(viewer, hearing, moment)
     }
 
     /// Pits, thermometers and habits.

@@ -6,12 +6,12 @@
 use slowbend_core::{
     acts::{Act, Outcome},
     alarms::{AlarmId, AlarmList},
-    door::{OpenArgs, SensorReading, Slowbend as Door},
+    door::{OpenArgs, SensorReading, Slowbend as Door, WordTaken},
     error::Trouble,
     ids::{CookId, DeviceId, LogId},
     log::{Entry, EntryKey},
     moment::Moment,
-    probes,
+    probes::{self, HeardWord},
     readings::{ImportPlan, Report},
     store::StoreTrouble,
     words::Viewer,
@@ -106,6 +106,16 @@ impl Slowbend {
     ) -> Result<Option<SensorReading>, Trouble> {
         self.door()
             .probe_word(source, sensor, characteristic, &bytes, moment)
+    }
+
+    /// Takes many words of probes, each as heard at its own moment; answers what became of each.
+    pub fn probe_words(
+        &self,
+        viewer: &Viewer,
+        words: Vec<HeardWord>,
+        moment: &Moment,
+    ) -> Result<Vec<WordTaken>, Trouble> {
+        self.door().probe_words(viewer, &words, moment)
     }
 
     /// Why there is no reading in what a Bluetooth probe sent and what can be done, in the viewer's language; none where

@@ -55,6 +55,11 @@ class Night:
         at = {"utc_ms": self.utc_ms, "zone": ZONE, "boot_id": "boot", "since_boot_ms": self.utc_ms}
         return self.border.into("moment", at)
 
+    @property
+    def hearing(self):
+        """A radio that is ready and keeps no probe: what a cook knows of probes is shown."""
+        return self.border.into("hearing", {"radio": "ready", "asked_in_vain": False, "looking": False, "sources": []})
+
     def live(self, step):
         (kind, told), = step.items()
         getattr(self, f"_{kind}")(told)
@@ -120,6 +125,19 @@ class Night:
         heard = {"source": told["source"], "sensor": told["sensor"], "at": self.utc_ms, "temp": from_f(told["f"])}
         self.device(told["by"]).door.readings([self.border.into("reading", heard)], self.now)
 
+    def _word(self, told):
+        """A probe sends bytes; what is taken of them."""
+        heard = {"utc_ms": self.utc_ms, "zone": ZONE, "boot_id": "boot", "since_boot_ms": self.utc_ms}
+        word = {
+            "source": told["source"], "sensor": told["sensor"], "characteristic": int(told["characteristic"], 16),
+            "bytes": list(bytes.fromhex(told["hex"])), "heard": heard,
+        }
+        device = self.device(told["by"])
+        (taken,) = device.door.probe_words(device.viewer, [self.border.into("word", word)], self.now)
+        why = self.border.out("taken", taken)["why_none"] or ""
+        if not holds(why, told.get("why_none", "")):
+            raise Wrong(f"why there is no reading: {why!r}")
+
     def _screen(self, told):
         screen = self.look(told["by"], told["see"], told.get("of"), told.get("at"))
         for path, value in told["shows"].items():
@@ -153,6 +171,7 @@ class Night:
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
+            "probes": (lambda: device.door.probes(device.viewer, self.hearing, now), lambda: api.Screen.PROBES()),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),
         }
         if see not in ways:

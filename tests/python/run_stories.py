@@ -24,6 +24,7 @@ KINDS = {
     "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "write_down", "alarms", "cuts", "cut",
     "readings_of", "thermometers",
     "opening", "pits", "dishes", "watch", "trouble",
+    "hearing", "probes", "word", "taken",
 }
 
 

@@ -23,6 +23,7 @@ stories! {
     one_opening,
     overruled_between_two_phones,
     posted_twice,
+    probe_falls_silent_in_a_meat,
     readings_over_night,
     refused_and_told,
     rub_not_yet,

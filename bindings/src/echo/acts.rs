@@ -3,9 +3,10 @@
 use super::echo;
 use slowbend_core::{
     acts::{Act, Outcome},
-    door::SensorReading,
+    door::{SensorReading, WordTaken},
     error::Trouble,
     moment::Moment,
+    probes::HeardWord,
     words::Viewer,
 };
 
@@ -19,3 +20,5 @@ echo!(
 );
 echo!(Moment, moment_from_json, moment_json, moment_canon);
 echo!(Viewer, viewer_from_json, viewer_json, viewer_canon);
+echo!(HeardWord, word_from_json, word_json, word_canon);
+echo!(WordTaken, taken_from_json, taken_json, taken_canon);

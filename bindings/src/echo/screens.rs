@@ -8,10 +8,11 @@ use slowbend_core::{
     error::{Refused, Trouble},
     ids::{CookId, PieceId, PitId},
     moment::Moment,
+    probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ReadingsOf, ReadingsScreen, Settings, StartScreen,
-        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings,
+        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -23,6 +24,8 @@ echo!(CheckScreen, check_from_json, check_json, check_canon);
 echo!(CutsScreen, cuts_from_json, cuts_json, cuts_canon);
 echo!(CutScreen, cut_from_json, cut_json, cut_canon);
 echo!(Timeline, timeline_from_json, timeline_json, timeline_canon);
+echo!(Hearing, hearing_from_json, hearing_json, hearing_canon);
+echo!(ProbesScreen, probes_from_json, probes_json, probes_canon);
 echo!(Settings, settings_from_json, settings_json, settings_canon);
 echo!(CardScreen, card_from_json, card_json, card_canon);
 echo!(BeginScreen, again_from_json, again_json, again_canon);
@@ -149,6 +152,8 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// Probes, as a radio that keeps none shows them.
+    Probes,
     /// What must ring, at most 60.
     Alarms,
 }
@@ -188,6 +193,7 @@ pub fn screen_text(
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::WriteDown { cook } => write(&door.write_down(viewer, cook, moment)?),
+        Screen::Probes => write(&door.probes(viewer, &Hearing::default(), moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),
     })
 }

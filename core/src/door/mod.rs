@@ -6,6 +6,7 @@
 //! | [`act`](Slowbend::act) | records one thing that was done, on disk when it returns, or refuses with a reason |
 //! | [`readings`](Slowbend::readings) | takes probe readings, durable within a minute |
 //! | [`probe_word`](Slowbend::probe_word) | takes what a Bluetooth probe sent, byte by byte |
+//! | [`probe_words`](Slowbend::probe_words) | the same, many at once |
 //! | [`absorb`](Slowbend::absorb) | takes entries of other devices |
 //! | one call a screen | the screen as plain records |
 //! | [`alarms`](Slowbend::alarms) | the ordered list of what must ring |
@@ -32,6 +33,7 @@ mod work;
 
 pub use exchange::{EXPORT_HEADER, ExportLine};
 pub use import::Gathered;
+pub use probe::WordTaken;
 pub use readings::SensorReading;
 
 use crate::{

@@ -7,10 +7,11 @@ use crate::{
     error::{Refused, Trouble},
     ids::{CookId, PieceId, PitId},
     moment::Moment,
+    probes::Hearing,
     screens::{
         self, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, Settings, StartInput, StartScreen, ThermometersScreen,
-        Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput, StartScreen,
+        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -256,6 +257,26 @@ impl Slowbend {
         Ok(screens::thermometers(
             &seen_by(self, viewer),
             viewer,
+            moment,
+        ))
+    }
+
+    /// Probes, from what the shell knows of its radio.
+    ///
+    /// # Errors
+    /// The disk's trouble.
+    pub fn probes(
+        &mut self,
+        viewer: &Viewer,
+        hearing: &Hearing,
+        moment: &Moment,
+    ) -> Result<ProbesScreen, Trouble> {
+        self.notice_clock(moment);
+        self.store()?;
+        Ok(screens::probes(
+            &seen_by(self, viewer),
+            viewer,
+            hearing,
             moment,
         ))
     }

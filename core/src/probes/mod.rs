@@ -13,6 +13,7 @@ mod body_place;
 pub mod environmental;
 pub mod health_thermometer;
 mod heard;
+mod hearing;
 pub mod ieee11073;
 mod in_hex;
 mod local_time;
@@ -23,6 +24,7 @@ mod why_not;
 
 pub use body_place::BodyPlace;
 pub use heard::{AHEAD_MAX_MS, KEPT_MAX_MS, heard, why_none};
+pub use hearing::{HeardSource, HeardWord, Hearing, RadioState, Reach};
 pub use in_hex::{WordInHex, probe_word};
 pub use local_time::LocalTime;
 pub use refused::NotAWord;

@@ -26,6 +26,8 @@ pub struct Frame {
     pub check_next: String,
     /// The button for the settings.
     pub settings: String,
+    /// The button for the probes.
+    pub probes: String,
     /// Heading of past cooks.
     pub past: String,
     /// The button for the page before.
@@ -93,6 +95,7 @@ pub fn frame(viewer: &Viewer) -> Frame {
         checks: say.text("frame-checks"),
         check_next: say.text("frame-check-next"),
         settings: say.text("frame-settings"),
+        probes: say.text("hearing-title"),
         past: say.text("frame-past"),
         earlier: say.text("frame-earlier"),
         cut: say.text("frame-cut"),

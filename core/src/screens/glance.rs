@@ -4,7 +4,7 @@
 //! when something falls due, and at no other instant.
 
 use crate::{
-    alarms::Due,
+    alarms::{Due, SILENT_MS},
     checks::{Refused, Verdict, verdict},
     cook::{Cook, Known, Piece, verdict_input::verdict_input},
     ids::{DeviceId, PieceId, PitId},
@@ -54,6 +54,11 @@ impl<'a> Glance<'a> {
     /// "1 h 20 min", of what lasts since `at`.
     pub fn lasting(&self, at: i64) -> String {
         self.say.duration(self.ahead(at).min(0))
+    }
+
+    /// Whether a probe that spoke last at `at` has gone silent. On the minute, as screens change.
+    pub fn is_long_ago(&self, at: i64) -> bool {
+        self.ahead(at) <= -SILENT_MS
     }
 
     /// "in 12 min", "now", "12 min late".

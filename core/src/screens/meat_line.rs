@@ -73,7 +73,7 @@ impl Glance<'_> {
             Some(Stage::Served | Stage::PutAway)
         );
         let mut rest = vec![];
-        let (state, weight) = match due {
+        let (mut state, mut weight) = match due {
             Some(due) => {
                 rest.push(stage);
                 let (verb, when) = (self.verb(due.job), self.due(due.at));
@@ -83,6 +83,13 @@ impl Glance<'_> {
             None if over => (stage, Weight::Faint),
             None => (stage, Weight::Calm),
         };
+        for gap in self.gaps_of_meat(piece) {
+            match weight > Weight::Call {
+                true => rest.insert(0, std::mem::replace(&mut state, gap)),
+                false => rest.push(gap),
+            }
+            weight = weight.min(Weight::Call);
+        }
         rest.extend(self.last_temperature(cook, piece));
         let judged = self.verdict(cook, piece).ok().filter(|_| !over);
         let tried = judged.filter(|_| !piece.checks.is_empty());

@@ -30,6 +30,7 @@ mod piece;
 mod pit_line;
 mod pits;
 mod pitside;
+mod probes;
 mod readings;
 mod records;
 mod ring_answers;
@@ -62,6 +63,9 @@ pub use opening::{OpeningChoice, OpeningDoes, OpeningLabels, OpeningMeat, Openin
 pub use piece::piece;
 pub use pits::{PitCard, PitsLabels, PitsScreen, PlacedMeat, pits};
 pub use pitside::{UNDO_SHOWN_MS, pitside};
+pub use probes::{
+    NearbyProbe, ProbeCard, ProbesNotice, ProbesScreen, RadioFix, RadioTrouble, probes,
+};
 pub use readings::*;
 pub use records::*;
 pub(crate) use ring_answers::ring_answers;

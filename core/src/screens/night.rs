@@ -22,6 +22,10 @@ pub fn night(known: &Known<'_>, viewer: &Viewer, moment: &Moment) -> NightScreen
     let wakes = wakes.iter().filter(|due| due.urgency == Urgency::Wake);
     NightScreen {
         pits: pits.iter().map(|pit| glance.pit_line_of(*pit)).collect(),
+        probes: glance
+            .sittings()
+            .map(|one| glance.sitting_line(&one))
+            .collect(),
         wakes: wakes.map(|due| glance.due_line(due)).collect(),
         alone: pits.iter().map(|pit| glance.alone(*pit)).collect(),
         until: glance.until(&dues),

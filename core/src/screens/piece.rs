@@ -150,6 +150,7 @@ impl Glance<'_> {
                 .map(|(pit, spot)| self.fact("fact-pit", self.pit(pit), spot.to_owned())),
         );
         all.extend(self.spot_facts(cook, piece));
+        all.extend(self.gap_facts(piece));
         all.push(self.fact(
             "fact-cadence",
             self.cadence(piece.cadence.value),
@@ -196,6 +197,16 @@ impl Glance<'_> {
             self.fact("fact-temperature", state, detail)
         };
         last.into_values().map(line).collect()
+    }
+
+    /// The probes in it that fell silent.
+    fn gap_facts(&self, piece: &Piece) -> Vec<Line> {
+        let gaps = self.gaps_of_meat(piece).into_iter();
+        gaps.map(|gap| Line {
+            weight: Weight::Call,
+            ..self.fact("fact-probe", gap, String::new())
+        })
+        .collect()
     }
 
     fn passes(&self, piece: &Piece) -> Vec<Line> {

@@ -2,7 +2,7 @@
 
 use super::{Line, Weight, glance::Glance};
 use crate::{
-    alarms::{SILENT_MS, band_of},
+    alarms::band_of,
     cook::{Cook, ahead::counts},
     ids::PitId,
     log::Where,
@@ -46,10 +46,15 @@ impl Glance<'_> {
         let last = self.last_of_pit(pit);
         let silent = last
             .as_ref()
-            .filter(|last| last.by_probe && self.now.saturating_sub(last.at) >= SILENT_MS);
+            .filter(|last| last.by_probe && self.is_long_ago(last.at));
         let outside = |mk: Mk| band.is_some_and(|band| mk < band.low || mk > band.high);
+        let gaps = match silent {
+            Some(_) => vec![],
+            None => self.gaps_of_pit(pit),
+        };
         let weight = match (&last, &silent) {
             (_, Some(_)) => Weight::Call,
+            _ if !gaps.is_empty() => Weight::Call,
             (Some(last), _) if outside(last.temp) => Weight::Call,
             _ => Weight::Calm,
         };
@@ -73,10 +78,12 @@ impl Glance<'_> {
                 false => self.say.with("pit-band", &args),
             }
         });
+        let told = [detail].into_iter().chain(gaps);
+        let told: Vec<String> = told.filter(|part| !part.is_empty()).collect();
         Line {
             name: self.pit(pit),
             state,
-            detail,
+            detail: told.join(" · "),
             weight,
             link: None,
         }

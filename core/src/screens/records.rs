@@ -263,6 +263,7 @@ records! {
     /// Before you sleep: what the core knows of the night ahead.
     NightScreen {
         /** The pits, and whether their probes are heard. */ pits: Vec<Line>,
+        /** The probes that sit somewhere, and what they said last. */ #[serde(default)] probes: Vec<Line>,
         /** What is known to wake, soonest first. */ wakes: Vec<Line>,
         /** How long each pit may be left. */ alone: Vec<Line>,
         /** Until when this is true. */ until: i64,

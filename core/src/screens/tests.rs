@@ -6,6 +6,7 @@ mod goldens;
 mod laws;
 mod lines;
 mod opening;
+mod probes;
 pub(in crate::screens) mod regatta;
 mod shown;
 mod slips;

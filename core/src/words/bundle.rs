@@ -35,6 +35,7 @@ subjects!(
     "errors",
     "frame",
     "handover",
+    "hearing",
     "hints",
     "opening",
     "pages",

@@ -1,13 +1,19 @@
 package slowbend.stories
 
+import kotlinx.serialization.json.Json
 import kotlinx.serialization.json.JsonArray
 import kotlinx.serialization.json.JsonElement
 import kotlinx.serialization.json.JsonObject
+import kotlinx.serialization.json.JsonPrimitive
+import kotlinx.serialization.json.add
 import kotlinx.serialization.json.buildJsonObject
 import kotlinx.serialization.json.jsonPrimitive
 import kotlinx.serialization.json.long
 import kotlinx.serialization.json.put
+import kotlinx.serialization.json.putJsonArray
 import slowbend.Slowbend
+import slowbend.core.HeardWord
+import slowbend.core.Hearing
 import slowbend.core.Moment
 import slowbend.core.SensorReading
 import slowbend.screenText
@@ -17,19 +23,21 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
     private var utcMs = instant(story.must("starts"))
     private val deeds = Deeds(border)
 
+    /** A radio that is ready and keeps no probe: what a cook knows of probes is shown. */
+    private val hearing = border.into("hearing", Json.parseToJsonElement(READY)) as Hearing
+
     /** By name, and numbered in the order of the names. */
     val phones: Map<String, Phone> = (story.getValue("devices") as JsonObject).toSortedMap().entries.withIndex()
         .associate { (i, device) -> device.key to phone.make(i + 1, whole(device.value as JsonObject), ::now) }
 
-    private fun now() = border.into(
-        "moment",
-        buildJsonObject {
-            put("utc_ms", utcMs)
-            put("zone", ZONE)
-            put("boot_id", "boot")
-            put("since_boot_ms", utcMs)
-        },
-    ) as Moment
+    private fun moment() = buildJsonObject {
+        put("utc_ms", utcMs)
+        put("zone", ZONE)
+        put("boot_id", "boot")
+        put("since_boot_ms", utcMs)
+    }
+
+    private fun now() = border.into("moment", moment()) as Moment
 
     override fun close() = phones.values.forEach(Phone::close)
 
@@ -51,6 +59,7 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
             "undo" -> deeds.undo(by, told)
             "press" -> deeds.press(by, look(by, told), told)
             "reading" -> reading(by, told)
+            "word" -> word(by, told)
             "screen" -> screen(by, told)
             "alarms" -> Ringing(look(by, "alarms", emptyList()).find("alarms") as JsonArray, utcMs).mustBe(told)
             "join" -> join(by, phone(told.must("of")))
@@ -71,6 +80,21 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
         by.change { core, _, now -> core.readings(listOf(reading), now) }
     }
 
+    private fun word(by: Phone, told: JsonObject) {
+        val heard = buildJsonObject {
+            put("source", told.must("source"))
+            put("sensor", told.must("sensor"))
+            put("characteristic", told.must("characteristic").toInt(16))
+            putJsonArray("bytes") { told.must("hex").split(' ').forEach { add(it.toInt(16)) } }
+            put("heard", moment())
+        }
+        val word = border.into("word", heard) as HeardWord
+        val taken = by.change { core, viewer, now -> core.probeWords(viewer, listOf(word), now) }.single()
+        border.out("taken", taken)
+        val why = JsonPrimitive(taken.whyNone.orEmpty())
+        if (!why.holds(told["why_none"] ?: JsonPrimitive(""))) throw Wrong("why there is no reading: $why")
+    }
+
     private fun screen(by: Phone, told: JsonObject) {
         val screen = look(by, told)
         for ((path, value) in told.getValue("shows") as JsonObject) {
@@ -85,7 +109,7 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
     private fun look(by: Phone, see: String, named: List<String>): JsonElement {
         val of = if (see == "cuts" || see == "cut") named else named.map(deeds::id)
         val (record, canon) = by.ask { core, viewer, now ->
-            core.screen(see, of, viewer, now) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
+            core.screen(see, of, viewer, now, hearing) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
         }
         by.shows(see, of.firstOrNull(), record)
         return border.out(see, record, canon)
@@ -102,3 +126,5 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
         met.forEach { one -> one.change { core, _, now -> core.absorb(entries, now) } }
     }
 }
+
+private const val READY = """{"radio":"ready","asked_in_vain":false,"looking":false,"sources":[]}"""

@@ -2,7 +2,9 @@
 
 use super::{
     find, holds,
-    story::{Alarm, Doing, Heard, Holder, Joining, Pressing, Ringing, Seen, Step, Story, Undoing},
+    story::{
+        Alarm, Doing, Heard, Holder, Joining, Pressing, Ringing, Seen, Sent, Step, Story, Undoing,
+    },
 };
 use serde::Serialize;
 use serde_json::{Value, json};
@@ -14,6 +16,7 @@ use slowbend_core::{
     ids::{CookId, PieceId, PitId},
     log::Subject,
     moment::{MINUTE, Moment},
+    probes::{HeardWord, Hearing},
     screens::ReadingsOf,
     units::Mk,
     words::Viewer,
@@ -69,6 +72,7 @@ impl Night {
             Step::Undo(undoing) => self.undo(undoing),
             Step::Press(pressing) => self.press(pressing),
             Step::Reading(heard) => self.reading(heard),
+            Step::Word(sent) => self.word(sent),
             Step::Screen(seen) => self.screen(seen),
             Step::Alarms(ringing) => self.alarms(ringing),
             Step::Rang(by) => self.rang(by),
@@ -169,6 +173,26 @@ impl Night {
             .map_err(reason)
     }
 
+    fn word(&mut self, sent: &Sent) -> Held {
+        let now = self.now.clone();
+        let word = HeardWord {
+            source: sent.source.clone(),
+            sensor: sent.sensor.clone(),
+            characteristic: u16::from_str_radix(&sent.characteristic, 16)
+                .map_err(|_| "a characteristic is four hexadecimal digits")?,
+            bytes: bytes(&sent.hex)?,
+            heard: now.clone(),
+        };
+        let device = self.device(&sent.by)?;
+        let words = device.door.probe_words(&device.viewer, &[word], &now);
+        let taken = words.map_err(reason)?.remove(0);
+        let why = json!(taken.why_none.unwrap_or_default());
+        match holds(&why, sent.why_none.as_ref().unwrap_or(&json!(""))) {
+            true => Ok(()),
+            false => Err(format!("why there is no reading: {why}")),
+        }
+    }
+
     fn screen(&mut self, seen: &Seen) -> Held {
         let screen = self.look(&seen.by, &seen.see, [&seen.of, &seen.at])?;
         for (path, told) in &seen.shows {
@@ -216,6 +240,7 @@ impl Night {
             ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
             ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),
             ("start", None) => shown(door.start(viewer, None, &now)),
+            ("probes", None) => shown(door.probes(viewer, &heard_by_itself(), &now)),
             ("settings", None) => shown(door.settings(viewer, &now)),
             ("pitside", Some(of)) => shown(door.pitside(viewer, parsed::<CookId>(&of)?, &now)),
             ("timeline", Some(of)) => {
@@ -463,4 +488,15 @@ fn shown(screen: Result<impl Serialize, Trouble>) -> Result<Value, String> {
 
 fn parsed<T: std::str::FromStr>(text: &str) -> Result<T, String> {
     text.parse().map_err(|_| format!("{text} is no id"))
+}
+
+/// A radio that is ready and keeps no probe: what a cook knows of probes is shown.
+fn heard_by_itself() -> Hearing {
+    Hearing::default()
+}
+
+fn bytes(hex: &str) -> Result<Vec<u8>, String> {
+    let pairs = hex.split_whitespace();
+    let pair = |two| u8::from_str_radix(two, 16).map_err(|_| format!("{two} is no byte"));
+    pairs.map(pair).collect()
 }

@@ -46,6 +46,8 @@ pub enum Step {
     Press(Pressing),
     /// A probe is heard.
     Reading(Heard),
+    /// A Bluetooth probe sends bytes.
+    Word(Sent),
     /// A screen is looked at.
     Screen(Seen),
     /// The list of what must ring is looked at.
@@ -111,6 +113,24 @@ pub struct Pressing {
     pub button: String,
     /// A name for the outcome.
     pub called: Option<String>,
+}
+
+/// The bytes of a Bluetooth probe, at the moment of the story.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Sent {
+    /// Who hears it.
+    pub by: String,
+    /// The instrument.
+    pub source: String,
+    /// Its channel.
+    pub sensor: String,
+    /// The characteristic's number, four hexadecimal digits.
+    pub characteristic: String,
+    /// Its bytes, two hexadecimal digits each.
+    pub hex: String,
+    /// What is told of why there is no reading. Absent = there is one.
+    pub why_none: Option<Value>,
 }
 
 /// A reading of a probe, at the moment of the story.

@@ -15,6 +15,7 @@ use crate::{
     ids::Names,
     log::{Entry, EntryKey},
     moment::Moment,
+    probes::{HeardSource, Hearing, Reach},
     screens::{self, StartInput},
     words::{HourCycle, Locale, TemperatureUnit, Viewer, WeightUnit, Words},
 };
@@ -94,6 +95,10 @@ fn screens(
     }
     let slips = screens::write_down(known, viewer, cook(1), moment).unwrap();
     all.push(("write", serde_json::to_value(slips).unwrap()));
+    let probes = screens::probes(known, viewer, &kept_probe(), moment);
+    all.push(("probes", serde_json::to_value(probes).unwrap()));
+    let night = screens::night(known, viewer, moment);
+    all.push(("night", serde_json::to_value(night).unwrap()));
     for of in [1, 2, 3, 4] {
         let meat = screens::piece(known, viewer, piece(of), moment).unwrap();
         all.push(("meat", serde_json::to_value(meat).unwrap()));
@@ -101,6 +106,21 @@ fn screens(
         all.push(("check", serde_json::to_value(check).unwrap()));
     }
     all
+}
+
+/// A probe that is kept and sits nowhere yet.
+fn kept_probe() -> Hearing {
+    let source = HeardSource {
+        source: "new".into(),
+        name: "Club probe".into(),
+        reach: Reach::Linked,
+        sensors: vec!["1".into()],
+        trouble: None,
+    };
+    Hearing {
+        sources: vec![source],
+        ..Hearing::default()
+    }
 }
 
 fn viewers() -> [Viewer; 3] {

@@ -152,6 +152,7 @@ notice-forked = { $count ->
    *[other] { $count } entries came under names that were taken. They are kept aside.
 }
 
+fact-probe = Probe
 fact-pit = Pit
 fact-temperature = Temperature
 fact-cadence = Wetting

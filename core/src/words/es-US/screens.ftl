@@ -152,6 +152,7 @@ notice-forked = { $count ->
    *[other] { $count } registros llegaron con nombres ya usados. Se guardaron aparte.
 }
 
+fact-probe = Sonda
 fact-pit = Asador
 fact-temperature = Temperatura
 fact-cadence = Baño

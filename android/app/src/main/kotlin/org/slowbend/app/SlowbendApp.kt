@@ -4,6 +4,7 @@ import android.app.Application
 import android.os.Handler
 import android.os.Looper
 import org.slowbend.app.alarms.Alarms
+import org.slowbend.app.probes.Probes
 import org.slowbend.app.speech.Speaker
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
@@ -23,14 +24,18 @@ open class SlowbendApp : Application() {
     open val door by lazy { makeDoor() }
 
     open val alarms by lazy { Alarms(this) }
+    open val probes by lazy { Probes(this) }
 
     override fun onCreate() {
         super.onCreate()
         start()
     }
 
-    /** The process began: what must ring is laid, where the phone was unlocked already. */
-    open fun start() = alarms.start()
+    /** The process began: what must ring is laid, where the phone was unlocked already, and the probes are heard again. */
+    open fun start() {
+        alarms.start()
+        probes.start()
+    }
 
     protected fun makeDoor() = Door(::open, clock, viewing, background, main)
 

@@ -1,6 +1,8 @@
 package org.slowbend.app
 
 import org.slowbend.app.alarms.Alarms
+import org.slowbend.app.probes.FakeRadio
+import org.slowbend.app.probes.Probes
 import slowbend.Slowbend
 import slowbend.SlowbendInterface
 import slowbend.core.Act
@@ -55,6 +57,24 @@ class TestApp : SlowbendApp() {
     override val door get() = made ?: makeDoor().also { made = it }
     private var laying: Alarms? = null
     override val alarms get() = laying ?: Alarms(this).also { laying = it }
+
+    /** The radio of this process, and what listens by it. */
+    var radio = FakeRadio()
+        private set
+    private var hearing: Probes? = null
+    override val probes get() = hearing ?: newProbes()
+
+    fun newProbes(): Probes {
+        radio = FakeRadio()
+        return Probes(this, radio).also { hearing = it }
+    }
+
+    /** Tests of probes begin the listening themselves. */
+    fun bornToHear() {
+        newProbes()
+        alarms.start()
+        probes.start()
+    }
 
     /** Tests of what rings begin it themselves, by [born]. */
     override fun start() = Unit

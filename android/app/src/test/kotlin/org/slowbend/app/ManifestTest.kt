@@ -18,7 +18,15 @@ class ManifestTest {
     @Test
     fun `it asks for what it uses and no more`() {
         val asked = all("uses-permission").map { it.named() }.filter { it.startsWith("android.") }
-        val rings = listOf(
+        val asks = listOf(
+            "ACCESS_COARSE_LOCATION",
+            "ACCESS_FINE_LOCATION",
+            "BLUETOOTH",
+            "BLUETOOTH_ADMIN",
+            "BLUETOOTH_CONNECT",
+            "BLUETOOTH_SCAN",
+            "FOREGROUND_SERVICE",
+            "FOREGROUND_SERVICE_CONNECTED_DEVICE",
             "POST_NOTIFICATIONS",
             "RECEIVE_BOOT_COMPLETED",
             "SCHEDULE_EXACT_ALARM",
@@ -26,7 +34,7 @@ class ManifestTest {
             "USE_FULL_SCREEN_INTENT",
             "VIBRATE",
         )
-        assertEquals(rings.map { "android.permission.$it" }, asked.sorted())
+        assertEquals(asks.map { "android.permission.$it" }, asked.sorted())
     }
 
     @Test

@@ -15,6 +15,7 @@ class PhoneReceiver : BroadcastReceiver() {
         val app = context.applicationContext as SlowbendApp
         val held = goAsync()
         app.alarms.layAnew()
+        app.probes.start()
         app.background.execute { held?.finish() }
     }
 

@@ -29,6 +29,7 @@ import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
 import slowbend.core.Line
 import slowbend.core.NightScreen
+import slowbend.core.RadioTrouble
 import slowbend.core.Weight
 
 /** What lets you sleep: the phone, the probes, what will wake you. What is red has its fix beside it. */
@@ -37,8 +38,10 @@ fun Night(
     phone: List<PhoneLine>,
     night: NightScreen?,
     trouble: String?,
+    unheard: RadioTrouble?,
     onFix: (Intent) -> Unit,
     onPit: () -> Unit,
+    onProbes: () -> Unit,
     onTryOut: () -> Unit,
 ) = Surface(Modifier.fillMaxSize()) {
     Column(Modifier.safeDrawingPadding().verticalScroll(rememberScrollState()).padding(16.dp)) {
@@ -52,6 +55,7 @@ fun Night(
             if (!line.isWell) Tap(stringResource(R.string.night_fix, line.name)) { onFix(line.fix) }
         }
         Pits(night?.pits.orEmpty(), onPit)
+        Probes(night?.probes.orEmpty(), unheard, onProbes)
         Lines(R.string.night_wakes, night?.wakes.orEmpty(), R.string.night_no_wakes)
         Lines(R.string.night_alone, night?.alone.orEmpty(), R.string.night_no_pits)
     }
@@ -67,6 +71,15 @@ private fun Pits(pits: List<Line>, onPit: () -> Unit) {
         Standing(pit.name, listOf(pit.state, pit.detail).filter { it.isNotEmpty() }.joinToString(" · "), well)
         if (!well) Tap(stringResource(R.string.night_see_pit, pit.name), onTap = onPit)
     }
+}
+
+/** Whether each probe is alive, and what keeps all of them from being heard; both are mended on the screen of probes. */
+@Composable
+private fun Probes(probes: List<Line>, unheard: RadioTrouble?, onProbes: () -> Unit) {
+    unheard?.let { Standing(it.text, "", isWell = false) }
+    probes.forEach { Standing(it.name, it.state, it.weight == Weight.CALM) }
+    val isWell = unheard == null && probes.all { it.weight == Weight.CALM }
+    if (!isWell) Tap(stringResource(R.string.night_fix, stringResource(R.string.night_probes)), onTap = onProbes)
 }
 
 @Composable

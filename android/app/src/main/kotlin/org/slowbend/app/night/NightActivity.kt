@@ -13,6 +13,7 @@ import androidx.compose.runtime.setValue
 import org.slowbend.app.Changed
 import org.slowbend.app.MainActivity
 import org.slowbend.app.SlowbendApp
+import org.slowbend.app.probes.ProbesActivity
 import org.slowbend.app.reason
 import org.slowbend.app.theme.SlowbendTheme
 import slowbend.core.NightScreen
@@ -31,7 +32,16 @@ class NightActivity : ComponentActivity() {
         askToNotify()
         setContent {
             SlowbendTheme {
-                Night(phone, night, trouble, { startActivity(it) }, ::openPit, { app.alarms.tryOut(TRIAL_MS) })
+                Night(
+                    phone,
+                    night,
+                    trouble,
+                    app.probes.unheard,
+                    onFix = { startActivity(it) },
+                    onPit = ::openPit,
+                    onProbes = ::openProbes,
+                    onTryOut = { app.alarms.tryOut(TRIAL_MS) },
+                )
             }
         }
     }
@@ -54,6 +64,8 @@ class NightActivity : ComponentActivity() {
             trouble = answer.exceptionOrNull()?.reason
         }
     }
+
+    private fun openProbes() = startActivity(Intent(this, ProbesActivity::class.java))
 
     private fun openPit() = startActivity(Intent(this, MainActivity::class.java))
 

@@ -14,6 +14,7 @@ import org.slowbend.app.parts.Heading
 import org.slowbend.app.parts.Notices
 import org.slowbend.app.parts.Option
 import org.slowbend.app.parts.Tap
+import org.slowbend.app.probes.ToProbes
 import org.slowbend.app.theme.type
 import slowbend.core.Act
 import slowbend.core.BandTyped
@@ -47,6 +48,7 @@ fun Choices(screen: Settings, shell: Shell) = Page(screen.title, shell) {
     Heading(labels.habits)
     screen.habits.forEach { Fields(it, it.fields, labels, shell) }
     screen.about.forEach { Text(it, style = type.bodyMedium) }
+    ToProbes(shell.frame?.probes)
     ToNight()
 }
 

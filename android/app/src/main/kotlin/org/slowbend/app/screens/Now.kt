@@ -45,6 +45,7 @@ import org.slowbend.app.parts.Tap
 import org.slowbend.app.parts.ToldBar
 import org.slowbend.app.parts.Undoing
 import org.slowbend.app.parts.WhenDone
+import org.slowbend.app.probes.ToProbes
 import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.boardOf
@@ -179,5 +180,6 @@ private fun Rest(screen: Pitside, shell: Shell) {
     if (screen.more.isNotEmpty()) Heading(shell.frame?.atHand)
     Buttons(screen.more, shell, least)
     Links(screen.links, shell, least)
+    ToProbes(shell.frame?.probes, least)
     ToNight(least)
 }
