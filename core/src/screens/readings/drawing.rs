@@ -1,7 +1,7 @@
 //! The chart: curves, lines across, and what is shaded.
 
 use super::{
-    Area, Chart, Curve, Heard, Level, LevelKind, Tick, Wanted,
+    Area, Chart, Curve, Heard, LevelKind, LevelLine, Tick, Wanted,
     lines::{shifted, stroke},
     strands::At,
 };
@@ -156,8 +156,8 @@ impl Glance<'_> {
         }
     }
 
-    fn level(&self, scale: &Scale, line: Across) -> Level {
-        Level {
+    fn level(&self, scale: &Scale, line: Across) -> LevelLine {
+        LevelLine {
             y: scale.y(line.temp),
             label: self.say.temperature(line.temp),
             text: line.text,

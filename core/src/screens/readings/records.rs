@@ -95,7 +95,7 @@ records! {
         /** The lines of the hours. */ hours: Vec<Tick>,
         /** The lines of the degrees. */ degrees: Vec<Tick>,
         /** What is shaded between two lines: where a pit is held. */ areas: Vec<Area>,
-        /** Lines across. */ levels: Vec<Level>,
+        /** Lines across. */ levels: Vec<LevelLine>,
         /** The curves. */ curves: Vec<Curve>,
         /** What was done meanwhile, a lane for each kind of thing. */ lanes: Vec<Lane>,
     }
@@ -119,7 +119,7 @@ records! {
         /** The lower line. */ lower: Vec<i32>,
     }
     /// A line across the chart.
-    Level {
+    LevelLine {
         /** How high. */ y: i32,
         /** What stands at it: the temperature. */ label: String,
         /** What it is. */ text: String,
