@@ -1,6 +1,6 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages absorb csv openings crdt drawn`) those. Prints one
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb csv openings crdt drawn`) those. Prints one
 //! table and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -14,6 +14,7 @@ mod invent;
 mod openings;
 mod pages;
 mod place;
+mod safety;
 mod screens;
 mod syncs;
 mod tap;
@@ -23,11 +24,12 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 9] = [
+const BENCHES: [(&str, Bench); 10] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
     ("pages", pages::rows),
+    ("safety", safety::rows),
     ("absorb", absorb::rows),
     ("csv", csv_import::rows),
     ("openings", openings::rows),

@@ -58,13 +58,8 @@ pub(super) fn of(
     flags: Vec<Flag>,
 ) -> ClocksAnswer {
     let kept = then.kept;
-    let runs = |low, high| !is_known || (last > low && last < high);
-    let (low, high) = match kept.intact && !then.was_hot {
-        true => (super::COME_UP_FROM, super::COME_UP_TO),
-        false => (kept.cold(), kept.hot()),
-    };
-    let runs = runs(low, high);
-    let clock = |spent: &Spent, (limit_ms, source): (i64, Source), is_mine: bool, is_silent| {
+    let runs = |(low, high): (Mk, Mk)| !is_known || (last > low && last < high);
+    let clock = |spent: &Spent, (limit_ms, source): (i64, Source), runs: bool, is_silent| {
         let left_ms = (limit_ms - spent.ms).max(0);
         Clock {
             spent_ms: spent.ms,
@@ -72,20 +67,17 @@ pub(super) fn of(
             limit_ms,
             left_ms,
             is_over: spent.ms >= limit_ms,
-            runs_out_at: (is_mine && runs && left_ms > 0).then_some(now + left_ms),
+            runs_out_at: (runs && left_ms > 0).then_some(now + left_ms),
             is_silent,
             source,
         }
     };
-    let up = clock(
-        &then.coming_up,
-        kept.coming_up(),
-        !then.was_hot,
-        kept.intact,
-    );
+    let up_runs = !then.was_hot && runs(kept.come_up_range());
+    let stands = then.stands() && runs(kept.danger());
+    let up = clock(&then.coming_up, kept.coming_up(), up_runs, kept.intact);
     ClocksAnswer {
         coming_up: up,
-        standing: clock(&then.standing, kept.standing(), then.was_hot, false),
+        standing: clock(&then.standing, kept.standing(), stands, false),
         was_hot: then.was_hot,
         is_hot: is_known.then_some(last >= kept.hot()),
         hot: kept.hot(),

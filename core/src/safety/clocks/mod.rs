@@ -14,10 +14,7 @@ mod tests;
 pub use answer::{Clock, ClocksAnswer};
 pub use rules::{Kept, Rules};
 
-use super::{
-    food_log::{Flag, Follow, GAP_MS, NotALog, TempAt},
-    lethality::{COME_UP_FROM, COME_UP_TO},
-};
+use super::food_log::{Flag, Follow, GAP_MS, NotALog, TempAt};
 use crate::units::Mk;
 use serde::{Deserialize, Serialize};
 
@@ -40,6 +37,10 @@ pub struct Clocks {
     follow: Follow,
     /// Whether it was once above the hot limit.
     was_hot: bool,
+    /// Whether what is not known may have been hot as well.
+    is_strict: bool,
+    /// Whether it may have been hot at some time that is not known; only where that is asked for.
+    may_have_been_hot: bool,
     coming_up: Spent,
     standing: Spent,
 }
@@ -67,8 +68,19 @@ impl Clocks {
             kept,
             follow: Follow::default(),
             was_hot: kept.was_hot,
+            is_strict: false,
+            may_have_been_hot: false,
             coming_up: Spent::default(),
             standing: Spent::default(),
+        }
+    }
+
+    /// The same for a fire that failed unseen: food that nobody read may have been hot in between, so that from then on both
+    /// clocks run.
+    pub fn strict(kept: Kept) -> Self {
+        Self {
+            is_strict: true,
+            ..Self::of(kept)
         }
     }
 
@@ -100,14 +112,19 @@ impl Clocks {
 
     /// Counts a stretch whose temperature stayed between these, or, where it is not known, may have been anywhere.
     fn count(&mut self, colder: Mk, hotter: Mk, length: i64, is_known: bool) {
-        let (clock, low, high) = match self.was_hot {
-            true => (&mut self.standing, self.kept.cold(), self.kept.hot()),
-            false if self.kept.intact => (&mut self.coming_up, COME_UP_FROM, COME_UP_TO),
-            false => (&mut self.coming_up, self.kept.cold(), self.kept.hot()),
-        };
-        if !is_known || (hotter > low && colder < high) {
-            clock.add(length, is_known);
+        self.may_have_been_hot |= self.is_strict && !is_known;
+        let within = |(low, high): (Mk, Mk)| !is_known || (hotter > low && colder < high);
+        if !self.was_hot && within(self.kept.come_up_range()) {
+            self.coming_up.add(length, is_known);
         }
+        if self.stands() && within(self.kept.danger()) {
+            self.standing.add(length, is_known);
+        }
+    }
+
+    /// Whether the clock of what was hot runs.
+    const fn stands(&self) -> bool {
+        self.was_hot || self.may_have_been_hot
     }
 
     /// What the clocks say at `now`; none where nothing was read that food can have.

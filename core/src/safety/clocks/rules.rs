@@ -1,6 +1,13 @@
 //! Whose limits hold for a food.
 
-use crate::{moment::HOUR, safety::Source, units::Mk};
+use crate::{
+    moment::HOUR,
+    safety::{
+        Source,
+        lethality::{COME_UP_FROM, COME_UP_TO},
+    },
+    units::Mk,
+};
 use serde::{Deserialize, Serialize};
 
 /// Who is cooked for.
@@ -48,6 +55,19 @@ impl Kept {
         match self.rules {
             Rules::Consumer => Mk::from_f(40),
             Rules::FoodCode => Mk::from_f(41),
+        }
+    }
+
+    /// Between these bacteria grow, millikelvin.
+    pub const fn danger(self) -> (Mk, Mk) {
+        (self.cold(), self.hot())
+    }
+
+    /// Between these the way up is counted, millikelvin.
+    pub const fn come_up_range(self) -> (Mk, Mk) {
+        match self.intact {
+            true => (COME_UP_FROM, COME_UP_TO),
+            false => self.danger(),
         }
     }
 

@@ -1,7 +1,8 @@
 //! The pit or the power failed some time between two readings: what now. Start at [`fire_out`].
 //!
 //! Nobody knows when it failed, so the worst is taken: the whole time between the readings counts as spent where bacteria
-//! grow. Laws: no path that the food could have taken through the gap gives a harder answer; reheating never sets a clock
+//! grow, and the food may have been hot in between, so that it counts on both [`clocks`](super::clocks): two hours that nobody
+//! can account for are the end of any food. Laws: no path that the food could have taken through the gap gives a harder answer; reheating never sets a clock
 //! back; what has no reading since is not called well.
 
 #[cfg(test)]
@@ -77,7 +78,7 @@ pub struct FireOutAnswer {
 /// # Errors
 /// Where there is no reading that food can have, or they are not in order.
 pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
-    let mut so_far = Clocks::of(input.kept);
+    let mut so_far = Clocks::strict(input.kept);
     let mut flags = vec![];
     for reading in &input.readings {
         flags.extend(so_far.push(*reading)?);
@@ -88,10 +89,7 @@ pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
     }
     let is_read = last.at >= input.found_at;
     let clocks = so_far.answer(input.now, flags).ok_or(NotALog::Empty)?;
-    let clock = match clocks.was_hot {
-        true => clocks.standing.clone(),
-        false => clocks.coming_up.clone(),
-    };
+    let clock = nearest(&clocks).clone();
     Ok(FireOutAnswer {
         advice: advice(&clocks, &clock, is_read, input.now),
         then_to: input.minimum.temp,
@@ -100,6 +98,15 @@ pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
         clock,
         clocks,
     })
+}
+
+/// The clock that has run out, or does so first; of two that stand still, the one with less left.
+fn nearest(clocks: &ClocksAnswer) -> &Clock {
+    let soon = |clock: &Clock| (clock.runs_out_at.is_none() && !clock.is_over, clock.left_ms);
+    match soon(&clocks.coming_up) < soon(&clocks.standing) {
+        true => &clocks.coming_up,
+        false => &clocks.standing,
+    }
 }
 
 /// A clock that has run out stays so, whatever the food reads now. The clock of the way up has run out too where the food has

@@ -33,7 +33,10 @@ fn ask(food: PasteurizedFood, readings: Vec<TempAt>) -> LethalityAnswer {
 fn one_reading_at_an_instant_row_earns_nothing_and_two_earn_all() {
     assert_eq!(ask(PORK, vec![at(0, 1700)]).credit_permille, 0);
     let two = ask(PORK, vec![at(0, 1580), at(5, 1580)]);
-    assert_eq!((two.credit_permille, two.reached_at), (1000, Some(0)));
+    assert_eq!(
+        (two.credit_permille, two.reached_at),
+        (1000, Some(5 * SECOND))
+    );
     let one_below = ask(PORK, vec![at(0, 1579), at(5, 1700)]);
     assert_eq!(one_below.reached_at, None, "{one_below:?}");
 }
