@@ -117,10 +117,12 @@ impl Cooling {
         }
     }
 
-    /// The first reading: below the hot limit, cooling has begun there at the latest.
+    /// The first reading that food can have: below the hot limit, cooling has begun there at the latest.
     fn start(&mut self, reading: TempAt) {
-        if self.follow.now().is_some_and(|(last, _)| last == reading) && reading.temp < FROM {
+        let is_first = self.follow.now().is_some_and(|(last, _)| last == reading);
+        if is_first && reading.temp < FROM {
             self.began_at = Some(reading.at);
+            self.reach(reading);
         }
     }
 
@@ -128,10 +130,15 @@ impl Cooling {
         if self.began_at.is_none() && (step.to.temp < FROM || step.doubt.is_some()) {
             self.began_at = Some(step.from.at);
         }
+        self.reach(step.to);
+    }
+
+    /// What a reading shows to be over, where it is believed.
+    fn reach(&mut self, reading: TempAt) {
         let believed = self.follow.now().is_some_and(|(_, believed)| believed);
         for (reached, limit) in [(&mut self.first_at, FIRST_TO), (&mut self.cold_at, COLD)] {
-            if believed && reached.is_none() && step.to.temp <= limit {
-                *reached = Some(step.to.at);
+            if believed && reached.is_none() && reading.temp <= limit {
+                *reached = Some(reading.at);
             }
         }
     }
