@@ -1,10 +1,17 @@
 //! Published minimums and cautions, each with its source. Start at [`minimum`], then at
 //! [`cautions_at`], which says what to tell a person at the moment of the act.
 //!
+//! The sums over readings follow the food through [`food_log`]: [`lethality`], [`clocks`], [`cooling`], [`fire_out`].
+//!
 //! Nothing here replaces local rules or licensed practice, and every set of cautions says so.
 
 pub mod cautions;
+pub mod clocks;
+pub mod cooling;
+pub mod fire_out;
+pub mod food_log;
 pub(crate) mod keyed;
+pub mod lethality;
 pub mod minimums;
 pub mod source;
 

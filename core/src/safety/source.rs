@@ -11,6 +11,10 @@ keyed! {
         FoodCodeRaised = "source-food-code-raised",
         /// FDA Food Code 2022, 3-401.11(A)(3): poultry and stuffed meat.
         FoodCodeStuffed = "source-food-code-stuffed",
+        /// FDA Food Code 2022, 3-501.19(B): four hours by time alone.
+        FoodCodeTime = "source-food-code-time",
+        /// FDA Food Code 2022, 3-501.14(A): cooling in two stages.
+        FoodCodeCooling = "source-food-code-cooling",
         /// USDA FSIS, Cooking Guideline for Meat and Poultry Products (Revised Appendix A), December 2021.
         FsisAppendixA = "source-fsis-appendix-a",
         /// USDA press releases on the danger zone and the two-hour rule.
@@ -47,6 +51,12 @@ impl Source {
             }
             Self::FoodCodeStuffed => {
                 "lawinsider.com clause quoting 3-401.11(A)(3); official text not read"
+            }
+            Self::FoodCodeTime => {
+                "Wyoming chapter 3 section 62 (justia) and others; official text not read"
+            }
+            Self::FoodCodeCooling => {
+                "Delaware and Wisconsin 3-501.14 (casetext); official text not read"
             }
             Self::FsisAppendixA => "FSIS-GD-2021-14 PDF, Tables 2, 4 and 6 with footnotes 5 and 14",
             Self::UsdaTwoHours => "foodmate.com reprints of USDA releases (2016, 2017)",

@@ -6,7 +6,12 @@ use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
 use slowbend_core::{
-    cadence::openings::lid_openings, card::check, checks::verdict, probes::probe_word,
+    air::wet_bulb,
+    cadence::openings::lid_openings,
+    card::check,
+    checks::verdict,
+    probes::probe_word,
+    safety::{clocks::clocks, cooling::cooling, fire_out::fire_out, lethality::lethality},
 };
 use std::{
     fmt::Display,
@@ -51,6 +56,11 @@ macro_rules! sums {
 const SUMS: &[Sum] = sums![
     "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
     "verdict" "whether a meat is done and safe, and when to check next" verdict,
+    "lethality" "what the readings of one probe earn of the published times of pasteurization" lethality,
+    "clocks" "how long food was, and may still be, where bacteria grow" clocks,
+    "cooling" "whether cooked food gets cold in time, and how long a pan of some depth takes" cooling,
+    "fire-out" "what to do with food whose fire went out at a time that nobody knows" fire_out,
+    "wet-bulb" "what a wet thermometer shows in humid air, also as hot as a pit's" wet_bulb,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];

@@ -1,7 +1,7 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages absorb chart csv openings crdt drawn`) those.
-//! Prints one table and ends with 1 where a row is short of its reach.
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt drawn`)
+//! those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
 mod chart;
@@ -15,6 +15,7 @@ mod invent;
 mod openings;
 mod pages;
 mod place;
+mod safety;
 mod screens;
 mod syncs;
 mod tap;
@@ -24,11 +25,12 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 10] = [
+const BENCHES: [(&str, Bench); 11] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
     ("pages", pages::rows),
+    ("safety", safety::rows),
     ("absorb", absorb::rows),
     ("chart", chart::rows),
     ("csv", csv_import::rows),
