@@ -255,7 +255,7 @@ async fn what_to_try_is_one_tap_away_in_both_languages() {
     // No probe watches this fire: it is asked about, and the page of the cook leads there.
     home.set_clock(super::NOW + 100 * MINUTE);
     let page = get(&home, &format!("{now}/pits")).await.body;
-    assert!(links(&page, &trouble).len() == 1, "{page}");
+    assert!(!links(&page, &trouble).is_empty(), "{page}");
 }
 
 #[tokio::test]

@@ -15,7 +15,7 @@ fn filled(slip: &Slip, piece: Option<PieceId>) -> SlipFilled {
     let field = |field: &SlipField| FieldFilled {
         field: field.field.clone(),
         text: match field.kind {
-            SlipKind::Words if field.field == "find" => "spare ribs".into(),
+            SlipKind::Words if field.field == "find" => "baby back ribs".into(),
             SlipKind::Words => "5:30 am".into(),
             SlipKind::Number => "14".into(),
             SlipKind::Time => "2 pm".into(),
