@@ -2,6 +2,7 @@
 
 pub mod acts;
 pub mod alarms;
+pub mod batch;
 pub mod cadence;
 pub mod card;
 pub mod catalogue;

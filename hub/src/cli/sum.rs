@@ -6,7 +6,11 @@ use schemars::{JsonSchema, schema_for};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
 use slowbend_core::{
-    cadence::openings::lid_openings, card::check, checks::verdict, probes::probe_word,
+    batch::{brine, mop, portions, rub, shopping},
+    cadence::openings::lid_openings,
+    card::check,
+    checks::verdict,
+    probes::probe_word,
 };
 use std::{
     fmt::Display,
@@ -51,6 +55,11 @@ macro_rules! sums {
 const SUMS: &[Sum] = sums![
     "lid-openings" "the fewest openings of a pit that keep every meat's window" lid_openings,
     "verdict" "whether a meat is done and safe, and when to check next" verdict,
+    "rub" "a rub by weight, and all the salt and sodium that comes to the meat" rub,
+    "brine" "the salt for a brine, by the water, by the brine or by the meat" brine,
+    "mop" "how much mop the hours ahead take, and in which pots" mop,
+    "portions" "how much meat to buy for so many people, and how many what is there feeds" portions,
+    "shopping" "one list for the whole cook, and what a plate costs" shopping,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];
@@ -159,6 +168,16 @@ mod tests {
         assert_eq!(none["why_not"], "not_a_number");
         let short = (find("probe-word").unwrap().run)(&sent("01 E1").to_string()).unwrap_err();
         assert!(short.contains("2 bytes instead of 5"), "{short}");
+    }
+
+    #[test]
+    fn a_kitchen_sum_answers_or_says_what_is_wrong() {
+        let lunch = |adults| json!({ "adults": adults, "meats": [{ "name": "ribs", "cut": "spare_ribs" }] });
+        let answer = ask("portions", lunch(12));
+        assert_eq!(answer["wanted_g"], 1_800);
+        assert_eq!(answer["enough"], false);
+        let refused = (find("portions").unwrap().run)(&lunch(0).to_string()).unwrap_err();
+        assert!(refused.starts_with("Nobody is to eat"), "{refused}");
     }
 
     #[test]
