@@ -3,6 +3,7 @@
 pub mod acts;
 pub mod air;
 pub mod alarms;
+pub mod batch;
 pub mod cadence;
 pub mod card;
 pub mod catalogue;

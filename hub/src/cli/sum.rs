@@ -7,6 +7,7 @@ use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
 use slowbend_core::{
     air::wet_bulb,
+    batch::{brine, mop, portions, rub, shopping},
     cadence::openings::lid_openings,
     card::check,
     checks::verdict,
@@ -61,6 +62,11 @@ const SUMS: &[Sum] = sums![
     "cooling" "whether cooked food gets cold in time, and how long a pan of some depth takes" cooling,
     "fire-out" "what to do with food whose fire went out at a time that nobody knows" fire_out,
     "wet-bulb" "what a wet thermometer shows in humid air, also as hot as a pit's" wet_bulb,
+    "rub" "a rub by weight, and all the salt and sodium that comes to the meat" rub,
+    "brine" "the salt for a brine, by the water, by the brine or by the meat" brine,
+    "mop" "how much mop the hours ahead take, and in which pots" mop,
+    "portions" "how much meat to buy for so many people, and how many what is there feeds" portions,
+    "shopping" "one list for the whole cook, and what a plate costs" shopping,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];
@@ -169,6 +175,16 @@ mod tests {
         assert_eq!(none["why_not"], "not_a_number");
         let short = (find("probe-word").unwrap().run)(&sent("01 E1").to_string()).unwrap_err();
         assert!(short.contains("2 bytes instead of 5"), "{short}");
+    }
+
+    #[test]
+    fn a_kitchen_sum_answers_or_says_what_is_wrong() {
+        let lunch = |adults| json!({ "adults": adults, "meats": [{ "name": "ribs", "cut": "spare_ribs" }] });
+        let answer = ask("portions", lunch(12));
+        assert_eq!(answer["wanted_g"], 1_800);
+        assert_eq!(answer["enough"], false);
+        let refused = (find("portions").unwrap().run)(&lunch(0).to_string()).unwrap_err();
+        assert!(refused.starts_with("Nobody is to eat"), "{refused}");
     }
 
     #[test]
