@@ -1,6 +1,6 @@
 //! What meats ask for: the rub, wettings, the glaze, a check, to come off, to be put away.
 
-use super::{Due, Urgency};
+use super::{Due, Urgency, unshown};
 use crate::{
     cadence::rhythm::Next,
     checks::{DoneState, Verdict, cut_facts, verdict},
@@ -45,6 +45,7 @@ fn of_piece(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec<Due>
         all.extend(check_or_pull(known, cook, piece, now));
         all.iter_mut().for_each(|due| due.pit = pit);
     }
+    all.extend(unshown::due(known, cook, piece, now));
     all.extend(put_away(cook, piece, now));
     all
 }
@@ -114,7 +115,7 @@ fn last_pass(piece: &Piece, now: i64) -> Option<i64> {
         .max()
 }
 
-fn judged(known: &Known<'_>, cook: &Cook, piece: &Piece, at: i64) -> Option<Verdict> {
+pub(super) fn judged(known: &Known<'_>, cook: &Cook, piece: &Piece, at: i64) -> Option<Verdict> {
     verdict(&verdict_input(known, cook, piece, at)).ok()
 }
 

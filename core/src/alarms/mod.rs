@@ -21,6 +21,7 @@ mod sleep;
 mod standing;
 #[cfg(test)]
 mod tests;
+mod unshown;
 mod urgency;
 
 pub use answer::Answer;
@@ -31,4 +32,5 @@ pub use meats::pull_point;
 pub use pits::{MUTED_MS, ROUND_MAX, ROUND_MIN, SILENT_MS, band_of};
 pub use said::{Alarm, AlarmList, said};
 pub use standing::standing;
+pub use unshown::is_read_or_back;
 pub use urgency::Urgency;

@@ -52,17 +52,18 @@ fn of_pit(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Vec<Due> {
         .filter(|(_, p)| p.place == Where::Pit { pit } && counts(p.since.at, now))
         .collect();
     let mut all = vec![];
-    match probes
+    let last = probes
         .iter()
-        .map(|(series, probe)| last_word(known, series, probe.since.at, now))
-        .max()
-    {
-        Some(last) => {
-            all.push(silent(cook, pit, last, now));
-            all.extend(outside(known, cook, pit, now));
-        }
-        None => all.push(fire_round(known, cook, pit, now)),
+        .map(|(series, probe)| last_word(known, series, probe.since.at, now));
+    if let Some(last) = last.max() {
+        all.push(silent(cook, pit, last, now));
+        all.extend(outside(known, cook, pit, now));
     }
+    // A probe that never spoke sees to no fire.
+    let spoke = probes
+        .iter()
+        .any(|(series, probe)| has_spoken(known, series, probe.since.at, now));
+    all.extend((!spoke).then(|| fire_round(known, cook, pit, now)));
     all.iter_mut().for_each(|due| due.pit = Some(pit));
     all
 }
@@ -72,6 +73,16 @@ fn last_word(known: &Known<'_>, (source, sensor): &(String, String), since: i64,
         .tails
         .last(source, sensor, now)
         .map_or(since, |(at, _)| at.max(since))
+}
+
+fn has_spoken(
+    known: &Known<'_>,
+    (source, sensor): &(String, String),
+    since: i64,
+    now: i64,
+) -> bool {
+    let last = known.tails.last(source, sensor, now);
+    last.is_some_and(|(at, _)| at >= since)
 }
 
 /// Laid in advance, and pushed on by each reading: a dead probe still rings.

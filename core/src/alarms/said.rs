@@ -1,6 +1,6 @@
 //! The list of rings in words, for a screen, a notification and a speaker.
 
-use super::{AlarmId, Answer, Due, Ring, Rings, Urgency, band_of};
+use super::{AlarmId, Answer, Due, Ring, Rings, Urgency, band_of, is_read_or_back};
 use crate::{
     cadence::Cadence,
     cook::Known,
@@ -84,6 +84,8 @@ fn place(due: &Due) -> Place {
         (Job::Wet(_) | Job::Glaze(_) | Job::RubSet(_) | Job::Check(_), Some(pit)) => {
             Place::Opening { cook, pit }
         }
+        // Off the pit: it is read by hand.
+        (Job::Check(piece), None) => Place::Check { piece },
         _ => Place::Now { cook },
     }
 }
@@ -153,6 +155,7 @@ impl Saying<'_> {
             Job::Wet(piece) if self.is_spritzed(piece) => key("ring-spritz"),
             Job::Wet(_) => key("ring-wet"),
             Job::Glaze(_) => key("ring-glaze"),
+            job if self.is_read_or_back(job) => key("ring-read-or-back"),
             Job::Check(_) => key("ring-check"),
             Job::Pull(_) => key("ring-pull"),
             Job::PutAway(_) => key("ring-put-away"),
@@ -162,6 +165,10 @@ impl Saying<'_> {
             Job::Silent(_) => key("ring-silent"),
             Job::WakeUp(_) => key("ring-wake-up"),
         }
+    }
+
+    fn is_read_or_back(&self, job: Job) -> bool {
+        is_read_or_back(self.known, job, self.now)
     }
 
     fn is_spritzed(&self, piece: PieceId) -> bool {
@@ -273,6 +280,7 @@ impl Saying<'_> {
 
     fn detail(&self, due: &Due) -> Option<String> {
         Some(match due.job {
+            job if self.is_read_or_back(job) => self.say.text("ring-read-or-back-detail"),
             Job::Pull(_) => self.say.text("ring-pull-detail"),
             Job::PutAway(_) => self.say.text("ring-put-away-detail"),
             Job::FireRound(_) => self.say.text("ring-fire-round-detail"),

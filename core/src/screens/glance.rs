@@ -4,7 +4,7 @@
 //! when something falls due, and at no other instant.
 
 use crate::{
-    alarms::{Due, SILENT_MS},
+    alarms::{Due, SILENT_MS, is_read_or_back},
     checks::{Refused, Verdict, verdict},
     cook::{Cook, Known, Piece, verdict_input::verdict_input},
     ids::{DeviceId, PieceId, PitId},
@@ -93,6 +93,11 @@ impl<'a> Glance<'a> {
             self.verdict(cook, piece)
                 .is_ok_and(|verdict| verdict.state.says_done())
         })
+    }
+
+    /// Whether a meat came off before its minimum was shown, and that is what this job is about.
+    pub fn is_read_or_back(&self, job: Job) -> bool {
+        is_read_or_back(&self.known, job, self.now)
     }
 
     /// A name at the beginning of a sentence.

@@ -79,6 +79,11 @@ impl Glance<'_> {
                 };
                 self.opening_buttons(&opening, together)
             }
+            Job::Check(piece) if self.is_read_or_back(due.job) => self
+                .back_on(piece)
+                .into_iter()
+                .chain([self.later(&[due])])
+                .collect(),
             Job::Check(_) => vec![self.later(&[due]), self.skip(&[due])],
             Job::Pull(piece) => vec![
                 self.stage_button(
@@ -123,6 +128,13 @@ impl Glance<'_> {
             Job::Silent(_) => vec![self.answer("button-seen", due, Tone::Main)],
             Job::WakeUp(_) => vec![self.main("button-up", Act::WakeUp)],
         }
+    }
+
+    /// Back on the pit it came from.
+    fn back_on(&self, piece: PieceId) -> Option<Button> {
+        let (_, its) = self.known.piece(piece)?;
+        let (pit, _) = its.pit(self.now)?;
+        Some(self.stage_button(piece, Stage::OnPit { pit }, Tone::Main))
     }
 
     /// Where more is done about the first of what is due: its whole opening, where more is done at that pit than its

@@ -3,13 +3,14 @@
 use super::{Line, Place, Weight, glance::Glance, verdict_text::weight_of};
 use crate::{
     alarms::Due,
-    checks::TestResult,
+    checks::{PASS_MS, Spot, TestResult, Trust},
     cook::{Cook, Piece, verdict_input::verdict_input},
     log::Stage,
     moment::MINUTE,
     units::Mk,
     words::Arg,
 };
+use std::collections::BTreeMap;
 
 /// At most so many meats on the screen of a propped phone; the rest are counted.
 pub(super) const MEATS_SHOWN: usize = 12;
@@ -125,14 +126,27 @@ impl Glance<'_> {
         }
     }
 
-    /// "162 °F 3 min ago", by hand or by a probe: the coldest of the latest.
+    /// "162 °F 3 min ago", by hand or by a probe: of the places read in the last ten minutes of readings the coldest, as
+    /// its thermometer's check corrects it.
     pub fn last_temperature(&self, cook: &Cook, piece: &Piece) -> Option<String> {
         let input = verdict_input(&self.known, cook, piece, self.now);
-        let heats = input.checks.iter().filter_map(|dated| match dated.result {
-            TestResult::Heat(heat) => Some((dated.at, heat.mk)),
-            _ => None,
-        });
-        let (at, mk) = heats.max_by_key(|(at, Mk(mk))| (*at, -mk))?;
+        let mut last: BTreeMap<Spot, (i64, Mk)> = BTreeMap::new();
+        for dated in &input.checks {
+            let (TestResult::Heat(heat), Some(standing)) = (dated.result, dated.standing) else {
+                continue;
+            };
+            let mk = match standing.trust(heat.mk) {
+                Trust::Counts(mk) | Trust::Corrected(mk) => mk,
+                Trust::TooFarOff => continue,
+            };
+            let kept = last.entry(heat.spot).or_insert((dated.at, mk));
+            if (dated.at, -mk.0) > (kept.0, -kept.1.0) {
+                *kept = (dated.at, mk);
+            }
+        }
+        let newest = last.values().map(|(at, _)| *at).max()?;
+        let recent = last.into_values().filter(|(at, _)| *at >= newest - PASS_MS);
+        let (at, mk) = recent.min_by_key(|(at, mk)| (*mk, std::cmp::Reverse(*at)))?;
         let (temp, age) = (self.say.temperature(mk), self.ago(at));
         let args = [("temp", Arg::Text(&temp)), ("age", Arg::Text(&age))];
         Some(self.say.with("pit-reads", &args))

@@ -86,6 +86,7 @@ impl Glance<'_> {
                 _ => key("job-mop"),
             },
             Job::Glaze(_) => key("job-glaze"),
+            job if self.is_read_or_back(job) => key("job-read-or-back"),
             Job::Check(_) => key("job-check"),
             Job::Pull(piece) if self.is_done(piece) => key("job-pull"),
             Job::Pull(_) => key("job-pull-check"),

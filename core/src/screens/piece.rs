@@ -151,11 +151,9 @@ impl Glance<'_> {
         );
         all.extend(self.spot_facts(cook, piece));
         all.extend(self.gap_facts(piece));
-        all.push(self.fact(
-            "fact-cadence",
-            self.cadence(piece.cadence.value),
-            String::new(),
-        ));
+        let wetted = piece.wrapped(self.now).is_none() && piece.resting_since(self.now).is_none();
+        let cadence = || self.cadence(piece.cadence.value);
+        all.extend(wetted.then(|| self.fact("fact-cadence", cadence(), String::new())));
         all.extend(
             rhythm
                 .wet_at

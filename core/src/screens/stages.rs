@@ -11,7 +11,13 @@ impl Glance<'_> {
     /// The stages it can go to from where it is.
     pub fn stage_buttons(&self, cook: &Cook, piece: &Piece) -> Vec<Button> {
         let stage = piece.stage(self.now).map(|passed| passed.stage);
-        let next = self.stages_after(piece, stage);
+        let unshown = self.lacks_its_minimum(cook, piece);
+        let next = match stage {
+            Some(off @ (Stage::Off | Stage::Held | Stage::CutUp)) if unshown => {
+                self.stages_unshown(off)
+            }
+            _ => self.stages_after(piece, stage),
+        };
         next.into_iter()
             .map(|(stage, tone)| self.guarded(cook, piece, stage, tone))
             .collect()
@@ -57,6 +63,23 @@ impl Glance<'_> {
             Some(Stage::PutAway) => vec![main(Stage::Reheated)],
             Some(Stage::Reheated) => vec![main(Stage::Served), plain(Stage::PutAway)],
         }
+    }
+
+    /// Off with its minimum not shown, it goes back on; nothing else is offered first.
+    fn stages_unshown(&self, stage: Stage) -> Vec<(Stage, Tone)> {
+        let pits = self.known.crew.pits.keys();
+        let on = pits.map(|pit| (Stage::OnPit { pit: *pit }, Tone::Main));
+        let others = [Stage::Held, Stage::CutUp, Stage::Served, Stage::PutAway];
+        let others = others
+            .into_iter()
+            .filter(|to| *to != stage && !matches!((stage, to), (Stage::CutUp, Stage::Held)));
+        on.chain(others.map(|to| (to, Tone::Plain))).collect()
+    }
+
+    /// Whether no reading shows the published minimum, rest apart.
+    fn lacks_its_minimum(&self, cook: &Cook, piece: &Piece) -> bool {
+        let verdict = self.verdict(cook, piece);
+        !verdict.is_ok_and(|verdict| verdict.safety.rest_left_ms.is_some())
     }
 
     /// Serving what was never shown to reach its minimum is asked about first.

@@ -3,7 +3,7 @@
 use super::{VerdictText, Weight, glance::Glance};
 use crate::{
     alarms::Due,
-    checks::{Cut, DoneState, Reason, Refused, SafeState, Safety, Verdict, cut_facts},
+    checks::{Cut, DoneState, Reason, Refused, SafeState, Safety, Test, Verdict, cut_facts},
     cook::{Cook, Piece},
     log::Job,
     moment::MINUTE,
@@ -25,9 +25,18 @@ pub(super) const fn weight_of(state: DoneState) -> Weight {
 impl Glance<'_> {
     pub fn verdict_text(&self, cook: &Cook, piece: &Piece) -> VerdictText {
         match self.verdict(cook, piece) {
-            Ok(verdict) => self.judged(piece.cut, &verdict),
+            Ok(mut verdict) => {
+                let past = self.is_past_wrapping(piece);
+                verdict.reasons.retain(|one| !past || !is_of_wrapping(one));
+                self.judged(piece.cut, &verdict)
+            }
             Err(refused) => self.not_judged(refused),
         }
+    }
+
+    /// Wrapped, or off the fire: what its bark and color said of wrapping and wetting is spent.
+    fn is_past_wrapping(&self, piece: &Piece) -> bool {
+        piece.wrapped(self.now).is_some() || piece.resting_since(self.now).is_some()
     }
 
     /// The same, its next check that of the job which asks for it; before the meat is on a pit there is none.
@@ -169,6 +178,23 @@ impl Glance<'_> {
             _ => self.say.text(reason.key()),
         }
     }
+}
+
+/// What is said of the bark, of the color and of when to wrap.
+const fn is_of_wrapping(reason: &Reason) -> bool {
+    use Test::{BarkSet, WrapCall};
+    matches!(
+        reason,
+        Reason::WrapWouldSmear
+            | Reason::Found {
+                test: BarkSet | WrapCall,
+                ..
+            }
+            | Reason::Stale {
+                test: BarkSet | WrapCall,
+                ..
+            }
+    )
 }
 
 /// What was not checked, or cannot be read here.

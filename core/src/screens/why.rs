@@ -24,6 +24,7 @@ impl Glance<'_> {
                     .with("because-rub-set", &[("again", Arg::Text(&again))])
             }
             Job::Wet(piece) => self.why_wet(piece, due),
+            Job::Check(piece) if self.is_read_or_back(due.job) => self.why_read_or_back(piece),
             Job::Check(piece) => self.why_check(piece),
             Job::Serve(cook) => self.why_serve(cook),
             Job::PutAway(piece) => self.why_put_away(piece),
@@ -87,6 +88,15 @@ impl Glance<'_> {
         let headline = self.verdict_text(cook, piece).headline;
         self.say
             .with("because-check", &[("state", Arg::Text(&headline))])
+    }
+
+    fn why_read_or_back(&self, id: PieceId) -> String {
+        let Some((cook, piece)) = self.known.piece(id) else {
+            return String::new();
+        };
+        let safety = self.verdict_text(cook, piece).safety;
+        self.say
+            .with("because-read-or-back", &[("safety", Arg::Text(&safety))])
     }
 
     fn why_serve(&self, id: crate::ids::CookId) -> String {

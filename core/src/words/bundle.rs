@@ -51,6 +51,7 @@ subjects!(
     "times",
     "trouble",
     "units",
+    "unshown",
     "wall",
 );
 

@@ -31,6 +31,26 @@ fn a_dead_probe_rings_fifteen_minutes_after_its_last_word_laid_in_advance() {
 }
 
 #[test]
+fn the_fire_is_seen_to_until_the_probe_that_was_placed_speaks() {
+    let mut night = Night::begun();
+    night.probe(10);
+    let round = |night: &Night, at| night.job(at, Job::FireRound(pit(1))).map(|due| due.at);
+    assert_eq!(round(&night, 11), Some(minute(60)), "it has said nothing");
+    assert_eq!(silent(&night, 11), 25, "and that is called for too");
+    night.reads(30, 250);
+    assert_eq!(round(&night, 31), None, "now it watches");
+    assert_eq!(silent(&night, 31), 45);
+}
+
+#[test]
+fn what_a_probe_read_before_it_was_placed_here_does_not_count_as_a_word() {
+    let mut night = Night::begun();
+    night.reads(5, 70);
+    night.probe(10);
+    assert!(night.job(11, Job::FireRound(pit(1))).is_some());
+}
+
+#[test]
 fn a_silence_that_was_seen_rings_again_a_quarter_of_an_hour_later() {
     let mut night = Night::begun();
     night.probe(0);

@@ -4,7 +4,7 @@ use super::regatta::{ZONE, minute, moment, stage, told_until, viewer};
 use crate::{
     acts::Act,
     cadence::Cadence,
-    checks::{Cut, Spot, Temperature, TestResult},
+    checks::{BarkSet, Cut, Spot, Temperature, TestResult, WrapCall},
     cook::story::{Story, cook, device, piece, pit},
     ids::ThermometerId,
     log::*,
@@ -437,4 +437,105 @@ fn a_grate_and_a_height_are_in_the_viewers_units() {
     };
     let shown = ["2200", "cm²", "m", "Parrilla (cm²)"];
     assert_eq!(seen(&metric), text(shown));
+}
+
+#[test]
+fn what_came_off_unread_is_the_one_next_thing_and_holding_it_is_not_offered_first() {
+    let mut story = told_until(60);
+    stage(&mut story, 4, 50, Stage::OnPit { pit: pit(2) });
+    stage(&mut story, 4, 60, Stage::Off);
+    let back = Act::SetStage {
+        piece: piece(4),
+        stage: Stage::OnPit { pit: pit(2) },
+        at: None,
+    };
+    for locale in BOTH {
+        let next = now(&story, locale, &moment(61)).now;
+        assert_eq!(next.what, meat(&story, locale, 4, &moment(61)).title);
+        let asked = match locale {
+            Locale::EnUs => "Read it by hand, or put it back",
+            Locale::EsUs => "Mídela a mano o regrésala al fuego",
+        };
+        assert_eq!(next.verb, asked);
+        assert_eq!(next.buttons[0].act, back);
+        let never = |button: &screens::Button| !matches!(button.act, Act::Skip { .. });
+        assert!(next.buttons.iter().all(never), "it cannot be left out");
+        assert!(!next.cautions.is_empty());
+        let link = next.link.unwrap().place;
+        assert_eq!(link, screens::Place::Check { piece: piece(4) });
+        let page = meat(&story, locale, 4, &moment(61));
+        let main = page.buttons.iter().filter(|b| b.tone == Tone::Main);
+        let stays = |button: &screens::Button| {
+            matches!(
+                button.act,
+                Act::SetStage {
+                    stage: Stage::OnPit { .. },
+                    ..
+                }
+            )
+        };
+        assert!(
+            main.clone().count() > 0 && main.clone().all(stays),
+            "{:?}",
+            page.buttons
+        );
+    }
+    heats(&mut story, minute(62), 168, true, &THREE);
+    let page = meat(&story, Locale::EnUs, 4, &moment(63));
+    let held = Act::SetStage {
+        piece: piece(4),
+        stage: Stage::Held,
+        at: None,
+    };
+    let hold = page.buttons.iter().find(|button| button.act == held);
+    assert_eq!(hold.unwrap().tone, Tone::Main, "once it is shown");
+}
+
+#[test]
+fn once_it_is_wrapped_nothing_is_said_of_its_bark_its_color_or_its_wetting() {
+    let mut story = told_until(60);
+    let found = vec![
+        TestResult::Bark(BarkSet::Holds),
+        TestResult::Color(WrapCall::ColorRight),
+    ];
+    let (ribs, results) = (piece(1), found);
+    let passed = Checked {
+        piece: ribs,
+        results,
+    };
+    story.say(1, minute(60), Some(cook(1)), passed);
+    stage(&mut story, 1, 60, Stage::OnPit { pit: pit(1) });
+    let said = |story: &Story, at| {
+        let page = meat(story, Locale::EnUs, 1, &moment(at));
+        let facts = page.facts.into_iter().map(|fact| fact.state);
+        facts
+            .chain(page.verdict.reasons)
+            .collect::<Vec<_>>()
+            .join("\n")
+    };
+    let bare = said(&story, 61);
+    let spent = ["Wrap now", "The rub has set", "Mop every"];
+    assert!(spent.iter().all(|words| bare.contains(words)), "{bare}");
+    let wrap = Wrap::Paper;
+    for (at, to) in [(65, Stage::Wrapped { wrap }), (70, Stage::Off)] {
+        stage(&mut story, 1, at, to);
+        let now = said(&story, at + 1);
+        assert!(!spent.iter().any(|words| now.contains(words)), "{now}");
+    }
+}
+
+#[test]
+fn a_lane_shows_the_coldest_place_and_not_the_one_that_was_read_last() {
+    let mut story = told_until(60);
+    stage(&mut story, 4, 10, Stage::OnPit { pit: pit(2) });
+    heats(&mut story, minute(60), 160, true, &THREE[..1]);
+    heats(&mut story, minute(62), 166, true, &THREE[1..]);
+    let screen = now(&story, Locale::EnUs, &moment(63));
+    let lane = screen
+        .meats
+        .iter()
+        .find(|line| line.name == "Turkey breast");
+    let lane = lane.unwrap();
+    assert!(lane.detail.contains("160 °F, 3 min ago"), "{lane:?}");
+    assert!(!lane.detail.contains("166"), "{lane:?}");
 }
