@@ -140,6 +140,7 @@ words! {
     probe_source: "page-probe-source",
     choose: "page-choose",
     nothing_tried: "form-nothing-tried",
+    not_tried: "form-not-tried",
     device: "page-device",
     device_name: "page-device-name",
     zone: "page-zone",

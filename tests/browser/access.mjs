@@ -3,6 +3,7 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { check, hold } from "./kit.mjs";
+import { everywhere, unfold, withPit } from "./places.mjs";
 
 // axe-core is the work of others (MPL-2.0): it is fetched for the checks and is no part of Slowbend.
 const axe = await readFile(createRequire(new URL("../.tools/browser/", import.meta.url)).resolve("axe-core/axe.min.js"), "utf8");
@@ -10,11 +11,7 @@ const LEVELS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const SIZES = { phone: [390, 844], tablet: [820, 1180], desktop: [1440, 900] };
 const LANGUAGES = { English: "en-US", Spanish: "es-MX" };
 
-const all = ({ now, slab }) => ["/", now, `${now}/write`, `${now}/timeline`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones", "/away", "/nowhere"];
-
-async function unfold(page) {
-  await page.locator("summary").evaluateAll((all) => all.forEach((summary) => (summary.parentElement.open = true)));
-}
+const all = (places) => [...everywhere(places), "/away", "/nowhere"];
 
 /** What axe-core finds against on the page, one line each. */
 async function against(page) {
@@ -23,7 +20,8 @@ async function against(page) {
   return found.violations.flatMap((one) => one.nodes.map((node) => `${one.id} at ${node.target.join(" ")} (${node.any.concat(node.all)[0]?.message ?? one.help})`));
 }
 
-export async function access({ open }, places) {
+export async function access({ open }, found) {
+  const places = await withPit(open, found);
   for (const [language, locale] of Object.entries(LANGUAGES)) {
     const page = await open({ locale, quiet: true });
     await check(`axe-core finds nothing against WCAG 2.2 AA on any page in ${language}, at three sizes, bright and dark`, async () => {

@@ -39,7 +39,7 @@ export async function live({ open }, { now, slab }) {
     // A thing that rings at once: the rub of a second meat that went on two hours ago.
     await one.goto(`${now}/write`);
     await one.locator("summary", { hasText: "Another meat" }).click();
-
+    await one.selectOption("form[action$='/meat'] select[name=cut]", "spare_ribs");
     await form(one, "/meat");
     const meats = await one.locator(".lanes a").evaluateAll((links) => links.map((link) => link.getAttribute("href")));
     const fresh = meats.map((link) => link.replace(/\/check$/, "")).find((link) => link !== slab);

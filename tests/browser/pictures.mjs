@@ -28,7 +28,13 @@ export async function pagesOf(page) {
   await page.waitForURL(/\/demo\/cook\//);
   const now = new URL(page.url()).pathname;
   const meats = await page.locator("a[href*='/meat/']").evaluateAll((all) => all.map((one) => one.getAttribute("href").replace(/\/check$/, "")));
-  return { start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, card: `${now}/card`, again: `${now}/again`, take: "/card", meat: meats[0], check: `${meats[0]}/check`, settings: "/demo/settings", wall: "/demo/wall", missing: "/nowhere" };
+  const opening = await page.locator("a[href$='/opening']").first().getAttribute("href");
+  const pit = opening.replace(/\/opening$/, "");
+  return {
+    start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, pits: `${now}/pits`, dishes: `${now}/dishes`, watch: `${now}/watch`, readings: `${now}/readings`, opening, trouble: `${pit}/trouble`,
+    card: `${now}/card`, again: `${now}/again`, take: "/card", meat: meats[0], check: `${meats[0]}/check`, "meat-readings": `${meats[0]}/readings`,
+    cuts: "/demo/cuts", cut: "/demo/cuts/spare_ribs", thermometers: "/demo/thermometers", phones: "/phones", settings: "/demo/settings", wall: "/demo/wall", missing: "/nowhere",
+  };
 }
 
 // Some are taken of a cook in which something is due: its fire was not seen to for an hour.

@@ -1,22 +1,12 @@
 // How pages stand on glass: nothing runs off the side, the verb is huge, and what is touched is large.
 import { check, hold } from "./kit.mjs";
+import { everywhere, unfold, withPit } from "./places.mjs";
 
 // CSS pixels. Targets: 44, WCAG 2.2 success criterion 2.5.5 (from memory); on the propped phone 56 for gloves and 72 for
 // the verb, our own.
 const TARGET = 44;
 const GLOVE = 56;
 const VERB = 72;
-
-const paths = ({ now, slab, pit }) => ["/", now, `${now}/write`, `${now}/timeline`, `${now}/pits`, `${now}/dishes`, `${now}/watch`, `${pit}/opening`, `${pit}/trouble`, slab, `${slab}/check`, `${now}/card`, `${now}/again`, "/card", "/settings", "/wall", "/phones"];
-
-/** The address of the pit on which the meat is, as the page of the cook leads to its opening. */
-async function pitOf(open, now) {
-  const page = await open();
-  await page.goto(now);
-  const opening = await page.locator("a[href$='/opening']").first().getAttribute("href");
-  await page.context().close();
-  return opening.replace(/\/opening$/, "");
-}
 
 /** What can be touched and is smaller than `least`: links in running text are let be, as the criterion does. */
 const small = (page, selector, least) => page.locator(selector).evaluateAll((all, least) => {
@@ -28,13 +18,13 @@ const small = (page, selector, least) => page.locator(selector).evaluateAll((all
 }, least);
 
 export async function shape({ open }, found) {
-  const places = { ...found, pit: await pitOf(open, found.now) };
+  const places = await withPit(open, found);
   for (const [name, options] of [["at 320 px", { width: 320, height: 640 }], ["in Spanish at 320 px", { width: 320, height: 640, locale: "es-MX" }], ["at 200 %", { zoom: 2 }]]) {
     const page = await open(options);
     await check(`nothing runs off the side ${name}`, async () => {
-      for (const path of paths(places)) {
+      for (const path of everywhere(places)) {
         await page.goto(path);
-        await page.locator("summary").evaluateAll((all) => all.forEach((summary) => (summary.parentElement.open = true)));
+        await unfold(page);
         const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         hold(over <= 0, `${path} is ${over} px too wide`);
       }
@@ -43,12 +33,14 @@ export async function shape({ open }, found) {
   }
   const page = await open();
   await check(`what is touched is at least ${TARGET} px each way`, async () => {
-    for (const path of paths(places)) {
+    const faults = [];
+    for (const path of everywhere(places)) {
       await page.goto(path);
-      await page.locator("summary").evaluateAll((all) => all.forEach((summary) => (summary.parentElement.open = true)));
+      await unfold(page);
       const found = await small(page, "a, button, select, summary, textarea, input:not([type=hidden])", TARGET);
-      hold(found.length === 0, `${path}: ${found.join("; ")}`);
+      if (found.length) faults.push(`${path}: ${found.join("; ")}`);
     }
+    hold(faults.length === 0, faults.join("\n  "));
   });
   await check(`on the propped phone the verb is ${VERB} px or more and buttons take a glove`, async () => {
     await page.goto(places.now);

@@ -52,7 +52,7 @@ impl Glance<'_> {
 
     fn nothing_due(&self, cook: CookId) -> Headline {
         let idle = self.known.cooks.get(&cook).is_some_and(|cook| {
-            cook.meats().next().is_none() || !cook.meats().any(|p| p.is_on_pit(self.now))
+            cook.is_open() && !cook.meats().any(|piece| piece.is_on_pit(self.now))
         });
         let all_over = self
             .known

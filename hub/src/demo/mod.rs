@@ -14,7 +14,6 @@ use crate::{
     pages::{Page, troubled},
     viewer::Reader,
     watch,
-    words::words,
 };
 use axum::{extract::State, http::StatusCode, response::Response};
 pub use front::{OUT, PREFIX, front};
@@ -72,8 +71,7 @@ pub async fn post(State(home): State<Arc<Home>>, reader: Reader) -> Response {
             home.play(Arc::clone(&demo));
             tokio::spawn(watch::watch(Arc::clone(&demo)));
             home.changed();
-            let said = words(reader.viewer.locale).invented;
-            front::under(forms::on_saying(&demo, Page::Now(cook), said)).await
+            front::under(forms::to(Page::Now(cook))).await
         }
         Err(trouble) => troubled(&reader, &trouble, StatusCode::UNPROCESSABLE_ENTITY),
     }

@@ -160,6 +160,11 @@ pub fn on_saying(home: &Home, page: Page, said: &str) -> Response {
     (StatusCode::SEE_OTHER, [(header::LOCATION, to)]).into_response()
 }
 
+/// On to `page`, which says all there is to say.
+pub fn to(page: Page) -> Response {
+    (StatusCode::SEE_OTHER, [(header::LOCATION, page.path())]).into_response()
+}
+
 /// The form again, with the reason and what was typed.
 pub async fn again(home: &Arc<Home>, reader: &Reader, typed: Typed, trouble: Trouble) -> Response {
     again_for(home, reader, typed, trouble, None).await

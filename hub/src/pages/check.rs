@@ -58,6 +58,9 @@ pub fn fieldset(sheet: &Sheet<'_>, form: &str, of: &str, test: &TestForm) -> Mar
                     span { strong { (outcome.label) } " " span .means { (outcome.means) } }
                 }
             }
+            @if !test.outcomes.is_empty() {
+                label .outcome.none { input type="radio" name=(field) value=""; span { (sheet.words.not_tried) } }
+            }
             @for spot in &test.spots {
                 (parts::field(sheet, form, &format!("{of}{}", spot.field), &format!("{} ({})", spot.name, spot.unit), "", Kind::Number))
             }

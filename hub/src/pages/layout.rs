@@ -23,8 +23,24 @@ pub struct Head {
     pub cook: Option<CookId>,
 }
 
+/// What the bar leads to beside the settings.
+pub enum Tabs {
+    /// The pages of one cook.
+    Of(CookId),
+    /// The list of cooks: several are under way.
+    Several,
+    /// Nothing: no cook is under way.
+    None,
+}
+
 /// The whole page.
-pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -> Markup {
+pub fn whole(
+    sheet: &Sheet<'_>,
+    head: &Head,
+    tabs: &Tabs,
+    alarms: &AlarmList,
+    main: Markup,
+) -> Markup {
     let wait = (head.until - sheet.now).max(1_000);
     let zone_asked = !sheet.reader.zone_chosen;
     frame(
@@ -32,7 +48,7 @@ pub fn whole(sheet: &Sheet<'_>, head: &Head, alarms: &AlarmList, main: Markup) -
         &head.title,
         loads_anew(sheet.page, head),
         html! {
-            (bar(sheet, head.cook))
+            (bar(sheet, tabs))
             div #ringing role="alert" hidden {
                 p { strong {} " " span {} }
                 a .button href="/" { (sheet.words.show) }
@@ -120,14 +136,16 @@ fn mark() -> Markup {
     }
 }
 
-fn bar(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
+fn bar(sheet: &Sheet<'_>, tabs: &Tabs) -> Markup {
     let words = sheet.words;
-    let pages = |cook| {
-        [
+    let pages = match *tabs {
+        Tabs::Of(cook) => vec![
             (Page::Now(cook), words.now),
             (Page::Write(cook), words.write),
             (Page::Timeline(cook), words.timeline),
-        ]
+        ],
+        Tabs::Several => vec![(Page::Start, words.now)],
+        Tabs::None => vec![],
     };
     html! {
         header .bar {
@@ -135,7 +153,7 @@ fn bar(sheet: &Sheet<'_>, cook: Option<CookId>) -> Markup {
             button #prop type="button" hidden data-prop=(sheet.say.text("wall-prop")) data-leave=(sheet.say.text("wall-leave")) {}
             button #sound type="button" hidden data-off=(words.sound) data-on=(words.sound_on) { (words.sound) }
             nav aria-label=(words.pages) {
-                @for (page, label) in cook.into_iter().flat_map(pages) { (nav_link(sheet, page, label)) }
+                @for (page, label) in pages { (nav_link(sheet, page, label)) }
                 (nav_link(sheet, Page::Settings, words.settings))
             }
         }

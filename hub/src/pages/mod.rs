@@ -45,7 +45,14 @@ use axum::{
 };
 use maud::Markup;
 use serde::Deserialize;
-use slowbend_core::{card::CardAsk, error::Trouble, words::Words};
+use slowbend_core::{
+    card::CardAsk,
+    door::Slowbend,
+    error::Trouble,
+    moment::Moment,
+    screens::{Line, Place},
+    words::{Viewer, Words},
+};
 use std::sync::Arc;
 
 /// What an address may carry beside its path.
@@ -145,7 +152,12 @@ pub async fn render(
         let alarms = door.alarms(viewer, moment, crate::home::ALARMS)?;
         let (head, main) = match page {
             Page::Start => start::page(&sheet, &door.start(viewer, beside.before, moment)?),
-            Page::Now(cook) => now::page(&sheet, &door.pitside(viewer, cook, moment)?),
+            Page::Now(cook) => {
+                let screen = door.pitside(viewer, cook, moment)?;
+                let links = screen.meats.iter().filter_map(|line| line.link);
+                let poultry = poultry(door, viewer, links, moment)?;
+                now::page(&sheet, &screen, &poultry)
+            }
             Page::Timeline(cook) => {
                 timeline::page(&sheet, &door.timeline(viewer, cook, beside.before, moment)?)
             }
@@ -189,9 +201,45 @@ pub async fn render(
             Page::Taking(cook, _) => taking::page(&sheet, cook, taking.as_deref()),
             Page::Phones => phones::page(&sheet, lan.as_deref()),
         };
-        Ok(layout::whole(&sheet, &head, &alarms, main))
+        let tabs = match head.cook {
+            Some(cook) => layout::Tabs::Of(cook),
+            None => tabs(&door.start(viewer, None, moment)?.open),
+        };
+        Ok(layout::whole(&sheet, &head, &tabs, &alarms, main))
     })
     .await
+}
+
+/// Those of `places` that are a meat of poultry.
+fn poultry(
+    door: &mut Slowbend,
+    viewer: &Viewer,
+    places: impl Iterator<Item = Place>,
+    moment: &Moment,
+) -> Result<Vec<Place>, Trouble> {
+    let mut found = vec![];
+    for place in places {
+        let Place::Piece { piece } = place else {
+            continue;
+        };
+        if door.piece(viewer, piece, moment)?.cut.is_poultry() {
+            found.push(place);
+        }
+    }
+    Ok(found)
+}
+
+/// The way back from a page that belongs to no cook: to the one that is under way, or to the list of several.
+fn tabs(open: &[Line]) -> layout::Tabs {
+    let mut cooks = open.iter().filter_map(|line| match line.link {
+        Some(Place::Now { cook }) => Some(cook),
+        _ => None,
+    });
+    match (cooks.next(), cooks.next()) {
+        (Some(cook), None) => layout::Tabs::Of(cook),
+        (Some(_), Some(_)) => layout::Tabs::Several,
+        (None, _) => layout::Tabs::None,
+    }
 }
 
 /// What a browser keeps to show while the home post cannot be reached.

@@ -7,7 +7,8 @@ use slowbend_core::{
     words::Arg,
 };
 
-pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
+/// `poultry`: the meats of which nothing may be out of sight.
+pub fn page(sheet: &Sheet<'_>, screen: &Pitside, poultry: &[Place]) -> (Head, Markup) {
     let head = Head {
         title: screen.title.clone(),
         until: screen.until,
@@ -25,9 +26,10 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
         div .field-of-view {
             (headline(sheet, &screen.now, is_due))
             div .side {
+                (undo(sheet, screen))
                 section {
                     h2 { (words.meats) }
-                    (parts::lanes(&screen.meats))
+                    (parts::lanes(&screen.meats, |line| line.link.is_some_and(|link| poultry.contains(&link))))
                     (counts(sheet, screen))
                     @if !screen.others.is_empty() {
                         details { summary { (screen.rest.as_deref().unwrap_or(words.more_meats)) } (parts::lines(&screen.others)) }
@@ -37,7 +39,6 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside) -> (Head, Markup) {
             }
             @if !is_due { (parts::folded_cautions(sheet, &screen.now.cautions)) }
         }
-        (undo(sheet, screen))
         (parts::section(words.next, &screen.next))
         @if !screen.watch.is_empty() {
             section { h2 { (words.watch) } ul .plain { @for line in &screen.watch { li { (line) } } } }

@@ -29,9 +29,9 @@ pub fn lines(lines: &[Line]) -> Markup {
     }
 }
 
-/// Lines that are numbered like the lanes of a course.
-pub fn lanes(lines: &[Line]) -> Markup {
-    html! { ol .lines.lanes { @for line in lines { li .line data-weight=(weight(line.weight)) { (inside(line)) } } } }
+/// Lines that are numbered like the lanes of a course. Those that `keeps` names stay where room runs out.
+pub fn lanes(lines: &[Line], keeps: impl Fn(&Line) -> bool) -> Markup {
+    html! { ol .lines.lanes { @for line in lines { li .line data-weight=(weight(line.weight)) data-keep[keeps(line)] { (inside(line)) } } } }
 }
 
 /// What a line says, as a link where it leads somewhere.
@@ -93,11 +93,17 @@ pub fn buttons_of(sheet: &Sheet<'_>, id: &str, buttons: &[Button], of: &str) -> 
         .iter()
         .enumerate()
         .filter_map(|(index, button)| Some((index, button, button.confirm.as_ref()?)));
+    let alone = the_dated(plain());
     html! {
         @if plain().next().is_some() {
             (sheet.form(id, "/act", html! {
-                div .buttons { @for (index, button) in plain() { (submit(index, button, of)) } }
-                @if plain().any(|(_, button)| takes_ago(button)) { (ago(sheet)) }
+                div .buttons {
+                    @for (index, button) in plain() {
+                        (submit(index, button, of))
+                        @if alone == Some(index) { (ago(sheet)) }
+                    }
+                }
+                @if alone.is_none() && plain().any(|(_, button)| takes_ago(button)) { (ago(sheet)) }
             }))
         }
         @for (index, button, question) in grave {
@@ -143,6 +149,15 @@ fn submit(index: usize, button: &Button, of: &str) -> Markup {
 /// Whether the act has a time of its own that is still open.
 fn takes_ago(button: &Button) -> bool {
     button.act.clone().at_mut().is_some_and(|at| at.is_none())
+}
+
+/// The one button that the choice of when stands right after: it alone is meant first of all.
+fn the_dated<'b>(plain: impl Iterator<Item = (usize, &'b Button)>) -> Option<usize> {
+    let mut meant = plain.filter(|(_, button)| button.tone == Tone::Main && takes_ago(button));
+    match (meant.next(), meant.next()) {
+        (Some((index, _)), None) => Some(index),
+        _ => None,
+    }
 }
 
 /// A choice of how long ago it was.

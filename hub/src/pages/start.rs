@@ -31,7 +31,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &StartScreen) -> (Head, Markup) {
         h1 { (screen.title) }
         @if first_time { p .lead { (screen.lead) } }
         (parts::notices(sheet, &screen.notices))
-        @if !screen.open.is_empty() { section .open { (parts::lanes(&screen.open)) } }
+        @if !screen.open.is_empty() { section .open { (parts::lanes(&screen.open, |_| false)) } }
         div .two {
             @if first_time && is_real { (demo(sheet, screen, sheet.words.new_here)) }
             (begin(sheet, screen))

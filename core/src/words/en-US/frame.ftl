@@ -34,5 +34,6 @@ frame-weight-calm = Well
 frame-weight-faint = Over
 
 form-choose = Choose one of the choices on the screen.
+form-not-tried = Not tried
 form-nothing-tried = Nothing was tried. Choose what came of at least one test, or type a temperature.
 form-unread = That is not a whole number. Type digits only, such as 60.

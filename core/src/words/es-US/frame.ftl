@@ -34,5 +34,6 @@ frame-weight-calm = Bien
 frame-weight-faint = Terminado
 
 form-choose = Elige una de las opciones de la pantalla.
+form-not-tried = Sin revisar
 form-nothing-tried = No se probó nada. Elige el resultado de al menos una prueba, o escribe una temperatura.
 form-unread = Eso no es un número entero. Escribe solo cifras, como 60.

@@ -27,7 +27,8 @@ function letters(mm = Number(kept.get("mm"))) {
   root.style.setProperty("--cap", cap > 0.4 && cap < 1 ? cap : 0.7);
 }
 
-// Whether this page is propped up. Only what fits is shown: of the meats the worst first, and the rest are counted.
+// Whether this page is propped up. Only what fits is shown: of the meats the worst first, poultry always, and the rest are
+// counted.
 function propped() {
   const button = $("prop");
   if (!button) return;
@@ -44,17 +45,19 @@ function propped() {
 function fit(is) {
   const lanes = [...document.querySelectorAll(".lanes > .line")];
   const counts = [...document.querySelectorAll("[data-rest]")];
+  delete root.dataset.tight;
   for (const one of [...lanes, ...counts]) one.hidden = false;
   for (const one of counts) one.hidden = true;
   if (!is || lanes.length < 2) return;
   const others = Number(counts[0]?.dataset.others || 0);
   const side = document.querySelector(".side");
-  const undo = document.querySelector(".undo[data-size=huge]");
-  const room = innerHeight - (undo ? undo.offsetHeight : 0);
-  for (let shown = lanes.length; shown > 0 && side.getBoundingClientRect().bottom + scrollY > room; shown--) {
-    lanes[shown - 1].hidden = true;
-    const left = lanes.length - shown + 1 + others;
-    for (const one of counts) one.hidden = Number(one.dataset.rest) !== left;
+  const isOver = () => side.getBoundingClientRect().bottom + scrollY > innerHeight;
+  for (let tight = 1; tight <= 2 && isOver(); tight++) root.dataset.tight = tight;
+  const last = lanes.reverse();
+  const going = last.filter((one) => !("keep" in one.dataset));
+  for (let gone = 1; gone <= going.length && isOver(); gone++) {
+    going[gone - 1].hidden = true;
+    for (const one of counts) one.hidden = Number(one.dataset.rest) !== gone + others;
   }
 }
 
