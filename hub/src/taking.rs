@@ -168,14 +168,24 @@ struct Watched<'a, R> {
 
 impl<R: Read> Read for Watched<'_, R> {
     fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+        self.goes_on()?;
+        let read = self.file.read(into)?;
+        self.taking.read.fetch_add(read as u64, Ordering::Relaxed);
+        // A read can take long: the program may have begun to end during the last one.
+        self.goes_on()?;
+        Ok(read)
+    }
+}
+
+impl<R> Watched<'_, R> {
+    /// An error once the file is stopped or the program ends.
+    fn goes_on(&self) -> io::Result<()> {
         if *self.home.closing().borrow() {
             self.taking.stop();
         }
-        if self.taking.is_stopped() {
-            return Err(io::Error::other("stopped"));
+        match self.taking.is_stopped() {
+            true => Err(io::Error::other("stopped")),
+            false => Ok(()),
         }
-        let read = self.file.read(into)?;
-        self.taking.read.fetch_add(read as u64, Ordering::Relaxed);
-        Ok(read)
     }
 }
