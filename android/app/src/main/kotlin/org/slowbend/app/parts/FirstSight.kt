@@ -10,32 +10,33 @@ import androidx.compose.ui.unit.Constraints
 import androidx.compose.ui.unit.Dp
 
 /**
- * As many meats as there is room for within [high] under [top], worst first; the rest is counted on one line. A line is
- * [least] high at the least, so no meat is begun that would stand cut at the edge, and one is always shown.
+ * As many meats as there is room for within [high] under [top], worst first; the rest is counted below. Each is measured as
+ * it is drawn, so no meat is begun that would stand cut at the edge; one is always shown.
  */
 @Composable
 fun FirstSight(
     high: Dp,
-    least: Dp,
     top: @Composable () -> Unit,
     meats: Int,
     meat: @Composable (Int) -> Unit,
     rest: @Composable (shown: Int) -> Unit,
 ) = SubcomposeLayout(Modifier.fillMaxWidth()) { constraints ->
     val loose = constraints.copy(minHeight = 0, maxHeight = Constraints.Infinity)
-    val above = subcompose("top") { Column { top() } }.map { it.measure(loose) }
-    var room = (if (high == Dp.Infinity) PLENTY else high.roundToPx()) - above.sumOf { it.height }
-    val rows = mutableListOf<Placeable>()
-    for (index in 0 until meats) {
-        val kept = if (index == meats - 1) 0 else least.roundToPx()
-        if (rows.isNotEmpty() && room < least.roundToPx() + kept) break
-        val row = subcompose(index) { meat(index) }.map { it.measure(loose) }
-        rows += row
-        room -= row.sumOf { it.height }
+    fun of(slot: Any, content: @Composable () -> Unit) = subcompose(slot) { Column { content() } }.map { it.measure(loose) }
+    val above = of("top", top)
+    val room = (if (high == Dp.Infinity) PLENTY else high.roundToPx()) - above.high()
+    val rows = mutableListOf<List<Placeable>>()
+    while (rows.size < meats && (rows.isEmpty() || rows.sumOf { it.high() } < room)) {
+        val index = rows.size
+        rows += of(index) { meat(index) }
     }
-    val counted = subcompose("rest") { Column { rest(rows.size) } }.map { it.measure(loose) }
-    val all = above + rows + counted
-    layout(constraints.maxWidth, all.sumOf { it.height }) {
+    var counted = of("rest ${rows.size}") { rest(rows.size) }
+    while (rows.size > 1 && rows.sumOf { it.high() } + counted.high() > room) {
+        rows.removeAt(rows.lastIndex)
+        counted = of("rest ${rows.size}") { rest(rows.size) }
+    }
+    val all = above + rows.flatten() + counted
+    layout(constraints.maxWidth, all.high()) {
         var y = 0
         for (one in all) {
             one.placeRelative(0, y)
@@ -43,6 +44,8 @@ fun FirstSight(
         }
     }
 }
+
+private fun List<Placeable>.high() = sumOf { it.height }
 
 /** Pixels that no screen has. */
 private const val PLENTY = 1_000_000

@@ -150,7 +150,6 @@ private fun Meats(screen: Pitside, shell: Shell, high: Dp, top: @Composable () -
     val all = screen.meats.size + screen.others.size
     FirstSight(
         if (open) Dp.Infinity else high,
-        mm(At2m.TARGET_MM),
         top,
         screen.meats.size,
         { MeatRow(screen.meats[it], screen.briefs[it], shell) },
