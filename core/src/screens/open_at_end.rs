@@ -8,6 +8,9 @@ use crate::{
     words::{Arg, key},
 };
 
+/// Whether a meat is of one kind of what is open.
+type Is<'a> = &'a dyn Fn(&Piece) -> bool;
+
 impl Glance<'_> {
     /// The question before a cook is finished: what is open first.
     pub fn finish_question(&self, cook: &Cook) -> String {
@@ -29,7 +32,7 @@ impl Glance<'_> {
         let unshown = |piece: &Piece| {
             piece.on_pit_at(self.now).is_some() && self.lacks_its_minimum(cook, piece)
         };
-        let kinds: [(&'static str, &dyn Fn(&Piece) -> bool); 3] = [
+        let kinds: [(&'static str, Is<'_>); 3] = [
             (key("open-on-pit"), &on),
             (key("open-put-away"), &out),
             (key("open-unshown"), &unshown),
