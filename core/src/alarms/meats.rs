@@ -182,6 +182,11 @@ fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i
     }))
 }
 
+/// Whether it was served, and nobody said that it is away or that none is left.
+pub fn is_to_put_away(cook: &Cook, piece: &Piece, now: i64) -> bool {
+    put_away(cook, piece, now).is_some()
+}
+
 fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
     let served = piece
         .stage(now)

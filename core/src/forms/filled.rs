@@ -135,9 +135,9 @@ impl<'a> Fields<'a> {
         Ok(Some(Serve { at, zone }))
     }
 
-    /// Where a temperature is taken: `pit:` or `meat:` with the id of one, and the spot of a meat.
+    /// Where a temperature is taken: `pit:` or `meat:` with the id of one, and of a meat after
+    /// another `:` the spot, or in a field of its own.
     pub fn place(&self, field: &str) -> Result<Where, Refused> {
-        let spot = self.trimmed("spot");
         let (thing, id) = self
             .filled
             .field(field)
@@ -148,10 +148,14 @@ impl<'a> Fields<'a> {
             "pit" => Ok(Where::Pit {
                 pit: id.parse().map_err(unread)?,
             }),
-            "meat" => Ok(Where::Piece {
-                piece: id.parse().map_err(unread)?,
-                spot,
-            }),
+            "meat" => {
+                let (id, spot) = match id.split_once(':') {
+                    Some((id, spot)) => (id, spot.to_owned()),
+                    None => (id, self.trimmed("spot")),
+                };
+                let piece = id.parse().map_err(unread)?;
+                Ok(Where::Piece { piece, spot })
+            }
             _ => Err(self.unknown()),
         }
     }

@@ -214,7 +214,11 @@ impl Glance<'_> {
             label: self.say.text("button-finish"),
             act: Act::FinishCook { cook },
             tone: Tone::Grave,
-            confirm: Some(self.say.text("confirm-finish")),
+            confirm: self
+                .known
+                .cooks
+                .get(&cook)
+                .map(|cook| self.finish_question(cook)),
         }
     }
 

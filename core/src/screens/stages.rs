@@ -77,7 +77,7 @@ impl Glance<'_> {
     }
 
     /// Whether no reading shows the published minimum, rest apart.
-    fn lacks_its_minimum(&self, cook: &Cook, piece: &Piece) -> bool {
+    pub fn lacks_its_minimum(&self, cook: &Cook, piece: &Piece) -> bool {
         let verdict = self.verdict(cook, piece);
         !verdict.is_ok_and(|verdict| verdict.safety.rest_left_ms.is_some())
     }

@@ -28,9 +28,32 @@ impl Glance<'_> {
             Ok(mut verdict) => {
                 let past = self.is_past_wrapping(piece);
                 verdict.reasons.retain(|one| !past || !is_of_wrapping(one));
-                self.judged(piece.cut, &verdict)
+                verdict
+                    .reasons
+                    .retain(|one| !is_ahead(one, &verdict.safety));
+                let mut text = self.judged(piece.cut, &verdict);
+                text.reasons
+                    .extend(self.read_elsewhere(cook, piece, &verdict.safety));
+                self.name_unchecked(cook, piece, &verdict, &mut text);
+                text
             }
             Err(refused) => self.not_judged(refused),
+        }
+    }
+
+    /// In place of "thermometer not checked", which one.
+    fn name_unchecked(
+        &self,
+        cook: &Cook,
+        piece: &Piece,
+        verdict: &Verdict,
+        text: &mut VerdictText,
+    ) {
+        let doubts = verdict.reasons.iter().filter(|reason| is_doubt(reason));
+        for (reason, said) in doubts.zip(&mut text.doubts) {
+            if matches!(reason, Reason::Unchecked) {
+                *said = self.unchecked_by_name(cook, piece);
+            }
         }
     }
 
@@ -178,6 +201,21 @@ impl Glance<'_> {
             _ => self.say.text(reason.key()),
         }
     }
+}
+
+/// What a temperature means beyond the minimum, while nothing shows the minimum.
+fn is_ahead(reason: &Reason, safety: &Safety) -> bool {
+    let past = safety
+        .coldest
+        .is_some_and(|coldest| coldest >= safety.minimum.temp);
+    let warmth = matches!(
+        reason,
+        Reason::Found {
+            test: Test::Temperature,
+            ..
+        }
+    );
+    warmth && past && safety.rest_left_ms.is_none()
 }
 
 /// What is said of the bark, of the color and of when to wrap.

@@ -1,11 +1,14 @@
 //! Write down: what can be said during a cook beside the buttons.
 
-use super::{Slip, SlipField, SlipOption, check::recorded, glance::Glance, slip::option};
+use super::{
+    Slip, SlipField, SlipOption, check::recorded, glance::Glance, probes::spots_of, slip::option,
+};
 use crate::moment::Moment;
 use crate::{
     checks::Cut,
     cook::{Cook, Known},
     ids::CookId,
+    log::Where,
     safety::Form,
     words::{Viewer, WeightUnit, key},
 };
@@ -59,7 +62,6 @@ impl Glance<'_> {
             let reading = vec![
                 place,
                 self.number_field("temp", self.degrees_label("slip-temp")),
-                self.words_field("spot", "slip-spot"),
                 self.thermometer_field(),
                 self.ago_field(),
             ];
@@ -172,21 +174,24 @@ impl Glance<'_> {
             self.words_field("source", "slip-probe-source"),
             self.words_field("sensor", "slip-probe-sensor"),
             self.place_field(cook)?,
-            self.words_field("spot", "slip-spot"),
             self.thermometer_field(),
         ];
         Some(self.slip("probe", "slip-probe", fields))
     }
 
-    /// A meat of the cook or a pit; none where there is neither.
+    /// Each place of each meat of the cook as its check names it, then the pits; none where there is neither.
     fn place_field(&self, cook: &Cook) -> Option<SlipField> {
-        let named =
-            |kind: &str, one: SlipOption| option(format!("{kind}:{}", one.value), one.label);
-        let meats = self.meat_options(cook).into_iter();
+        let seats = cook.meats().flat_map(|piece| {
+            let spots = spots_of(piece).into_iter().map(recorded);
+            spots.map(move |spot| (piece.id, spot))
+        });
+        let seats = seats.map(|(piece, spot)| {
+            let value = format!("meat:{piece}:{spot}");
+            option(value, self.seat(&Where::Piece { piece, spot }))
+        });
         let pits = self.pit_options().into_iter();
-        let places: Vec<_> = meats
-            .map(|meat| named("meat", meat))
-            .chain(pits.map(|pit| named("pit", pit)))
+        let places: Vec<_> = seats
+            .chain(pits.map(|pit| option(format!("pit:{}", pit.value), pit.label)))
             .collect();
         (!places.is_empty()).then(|| self.one_of("place", self.say.text("slip-place"), places))
     }

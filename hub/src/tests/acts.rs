@@ -242,7 +242,7 @@ async fn each_thing_that_can_be_written_down_is_recorded() {
     };
     let (meat_place, pit_place) = (value("meat:"), value("pit:"));
     let (meat, pit) = (
-        meat_place.trim_start_matches("meat:"),
+        meat_place.split(':').nth(1).unwrap(),
         pit_place.trim_start_matches("pit:"),
     );
     let forms: [(&str, Vec<(&str, &str)>); 12] = [

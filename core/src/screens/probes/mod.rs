@@ -10,6 +10,7 @@ mod radio;
 mod records;
 mod sitting;
 
+pub(super) use places::spots_of;
 pub use records::*;
 
 use super::glance::Glance;

@@ -64,7 +64,7 @@ impl Glance<'_> {
 }
 
 /// The spots of its cut, its stuffing where it has one, and any other.
-fn spots_of(piece: &Piece) -> Vec<Spot> {
+pub(in crate::screens) fn spots_of(piece: &Piece) -> Vec<Spot> {
     let mut spots = cut_facts(piece.cut).spots;
     if piece.form.value == Form::Stuffed {
         spots.push(Spot::StuffingCenter);

@@ -539,3 +539,70 @@ fn a_lane_shows_the_coldest_place_and_not_the_one_that_was_read_last() {
     assert!(lane.detail.contains("160 °F, 3 min ago"), "{lane:?}");
     assert!(!lane.detail.contains("166"), "{lane:?}");
 }
+
+#[test]
+fn before_a_cook_is_finished_it_says_what_is_still_open() {
+    let mut story = told_until(60);
+    stage(&mut story, 4, 10, Stage::OnPit { pit: pit(2) });
+    for locale in BOTH {
+        let name = meat(&story, locale, 4, &moment(61)).title;
+        let question = |story: &Story, at| {
+            let more = now(story, locale, &moment(at)).more;
+            let act = Act::FinishCook { cook: cook(1) };
+            let end = more.into_iter().find(|button| button.act == act);
+            end.unwrap().confirm.unwrap()
+        };
+        let mut story = story.clone();
+        let on = question(&story, 61);
+        assert_eq!(
+            on.matches(&name).count(),
+            2,
+            "on the pit, and unshown: {on}"
+        );
+        heats(&mut story, minute(62), 168, true, &THREE);
+        stage(&mut story, 4, 63, Stage::Served);
+        let served = question(&story, 64);
+        assert_eq!(served.matches(&name).count(), 1, "not away: {served}");
+        stage(&mut story, 4, 70, Stage::PutAway);
+        assert!(!question(&story, 71).contains(&name));
+    }
+}
+
+#[test]
+fn a_reading_at_another_place_is_said_not_to_count_and_its_thermometer_is_named() {
+    let mut story = told_until(60);
+    stage(&mut story, 1, 10, Stage::OnPit { pit: pit(1) });
+    let read = |spot: &str| Read {
+        place: Where::Piece {
+            piece: piece(1),
+            spot: spot.into(),
+        },
+        thermometer: None,
+        temp: Mk::from_f(150),
+    };
+    story.say(1, minute(60), Some(cook(1)), read("by the bone"));
+    let page = meat(&story, Locale::EnUs, 1, &moment(61)).verdict;
+    let said = page.reasons.join("\n");
+    assert!(said.contains("150 °F was read at another place"), "{said}");
+    assert!(!said.contains("Past the minimum"), "{said}");
+    let doubts = page.doubts.join("\n");
+    assert!(
+        doubts.contains("a thermometer that was not named"),
+        "{doubts}"
+    );
+    story.say(1, minute(62), Some(cook(1)), read("between_bones"));
+    let shown = meat(&story, Locale::EnUs, 1, &moment(63)).verdict;
+    assert!(!shown.reasons.join("\n").contains("another place"));
+}
+
+#[test]
+fn a_temperature_by_hand_is_written_down_at_the_places_of_the_check() {
+    let story = told_until(60);
+    let told = story.told();
+    let write = screens::write_down(&told.known(1), &viewer(Locale::EnUs), cook(1), &moment(61));
+    let write = write.unwrap();
+    let slip = write.slips.iter().find(|slip| slip.slip == "reading");
+    let places = &slip.unwrap().fields[0];
+    let ribs = format!("meat:{}:between_bones", piece(1));
+    assert!(places.options.iter().any(|place| place.value == ribs));
+}

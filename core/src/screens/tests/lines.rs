@@ -270,6 +270,6 @@ fn a_verdict_by_a_thermometer_that_nobody_checked_says_so_wherever_it_stands() {
     let meat = screens::piece(&told.known(1), &viewer, piece, &moment(162)).unwrap();
     let check = screens::check(&told.known(1), &viewer, piece, &moment(162)).unwrap();
     for verdict in [meat.verdict, check.verdict] {
-        assert!(verdict.doubts[0].starts_with("Thermometer not checked"));
+        assert!(verdict.doubts[0].starts_with("Not checked in 30 days: "));
     }
 }

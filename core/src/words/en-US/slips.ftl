@@ -8,7 +8,6 @@ slip-note-text = What is to be remembered
 slip-reading = A temperature read by hand
 slip-place = Where
 slip-temp = Temperature
-slip-spot = Spot in the meat
 slip-read-with = Read with
 slip-opening = An opening
 slip-opening-how = All that was done while the pit was open.

@@ -8,7 +8,6 @@ slip-note-text = Lo que hay que recordar
 slip-reading = Una temperatura leída a mano
 slip-place = Dónde
 slip-temp = Temperatura
-slip-spot = Punto de la carne
 slip-read-with = Leída con
 slip-opening = Una apertura
 slip-opening-how = Todo lo que se hizo con el asador abierto.
