@@ -16,8 +16,13 @@ pub fn message_ids() -> Vec<&'static str> {
     }
     all!(BarkSet Bend BoneShowing Cut DoneState Joint Level ProbeFeel Refusal SafeState Spot Test WrapCall);
     all!(DoneBy Species WrapKind Meaning CautionKind Doing Form Source);
-    ids.extend(Test::ALL.iter().map(|test| test.how_key()));
+    let hows = |cut: &Cut| {
+        let cut = *cut;
+        Test::ALL.iter().map(move |test| test.how_key(cut))
+    };
+    ids.extend(Cut::ALL.iter().flat_map(hows));
     ids.sort_unstable();
+    ids.dedup();
     ids
 }
 

@@ -59,7 +59,7 @@ fn the_last_act_is_offered_back_for_thirty_seconds_to_who_did_it() {
             .undo
     };
     let offered = undo(1, 29).unwrap();
-    assert_eq!(offered.label, "Undo: Opened");
+    assert_eq!(offered.label, "Undo: wetted Slab 1");
     assert_eq!(offered.until, minute(161) + 30 * SECOND);
     assert_eq!(offered.act, Act::Undo { targets: vec![key] });
     assert_eq!(undo(1, 30), None);

@@ -44,6 +44,29 @@ impl Words<'_> {
         }
     }
 
+    /// The time of day as it stands after "at", "since", "until": "2:05 PM", "las 2:05 p. m.", "la 1:00 p. m.".
+    pub fn the_clock(&self, utc_ms: i64) -> String {
+        let at = local(self.zone, utc_ms);
+        let hour = match self.viewer.hours {
+            HourCycle::Twelve => at.hour12().1,
+            HourCycle::TwentyFour => at.hour(),
+        };
+        let (hour, time) = (Arg::Number(i64::from(hour)), self.time_of(&at));
+        self.with("clock-the", &[("hour", hour), ("time", Arg::Text(&time))])
+    }
+
+    /// The same with its day where that is not today: "tomorrow 2:05 PM", "mañana a las 2:05 p. m.".
+    pub fn the_clock_day(&self, utc_ms: i64, now_ms: i64) -> String {
+        let (then, now) = (local(self.zone, utc_ms), local(self.zone, now_ms));
+        let time = self.the_clock(utc_ms);
+        if days_between(&now, &then) == 0 {
+            return time;
+        }
+        let day = self.day_of(&then, &now);
+        let args = [("day", Arg::Text(&day)), ("time", Arg::Text(&time))];
+        self.with("clock-the-day", &args)
+    }
+
     /// From one time to another: "11:10 AM–12:05 PM"; with days where either is not today.
     pub fn clock_span(&self, from_ms: i64, to_ms: i64, now_ms: i64) -> String {
         let days = [from_ms, to_ms, now_ms].map(|ms| local(self.zone, ms).date());
