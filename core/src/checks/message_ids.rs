@@ -31,6 +31,14 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_shoulder_is_not_felt_between_ribs() {
+        let how = |cut| Test::ProbeFeel.how_key(cut);
+        assert_eq!(how(Cut::PorkButt), "how-probe-feel-blade");
+        assert_eq!(how(Cut::Brisket), "how-probe-feel-no-ribs");
+        assert_eq!(how(Cut::SpareRibs), "how-probe-feel");
+    }
+
+    #[test]
     fn each_id_stands_for_one_text_and_is_a_fluent_identifier() {
         let ids = message_ids();
         assert!(

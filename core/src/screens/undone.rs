@@ -8,20 +8,21 @@ use crate::{
 };
 
 impl Glance<'_> {
-    /// "Slab 1 and Slab 2: Off, resting" of a stage; "mopped Slab 1" of an opening; "Fed the fire: Drum", "Checked: Butt" of anything else; the kind
-    /// alone where it was about no meat and no pit.
+    /// "Slab 1 and Slab 2: Off, resting" of a stage; "wetted Slab 1" of an opening; "Fed the fire: Drum", "Checked:
+    /// Butt" of anything else; the kind alone where it was about no meat and no pit.
     pub(super) fn done_last(&self, cook: &Cook, last: &LastAct) -> String {
         let ours = |entry: EntryKey| last.entries.contains(&entry);
         let meats: Vec<&Piece> = cook.pieces.values().filter(|p| is_in(p, ours)).collect();
         let names: Vec<&str> = meats.iter().map(|p| p.name.value.as_str()).collect();
         let names = self.say.list(&names);
-        let staged = |p: &&&Piece| p.stages.iter().any(|passed| ours(passed.when.entry));
-        match meats.iter().find(staged) {
-            Some(meat) if last.kind == "stage_set" => {
-                let stage = self.stage(meat.stage(self.now).map(|passed| passed.stage));
-                self.named_stage(&names, &stage)
+        let mut stages = meats.iter().flat_map(|p| &p.stages);
+        let staged = stages.find(|passed| ours(passed.when.entry));
+        let opened = self.opened_last(cook, ours);
+        match staged {
+            Some(passed) if last.kind == "stage_set" => {
+                self.named_stage(&names, &self.stage(Some(passed.stage)))
             }
-            _ if last.kind == "opened" && !names.is_empty() => self.opened_last(cook, ours),
+            _ if last.kind == "opened" && !opened.is_empty() => opened,
             _ if names.is_empty() => {
                 let cared = cook.pits.iter().filter(|(_, care)| cares(care, ours));
                 let pits: Vec<String> = cared.map(|(pit, _)| self.pit(*pit)).collect();
@@ -31,7 +32,7 @@ impl Glance<'_> {
         }
     }
 
-    /// "mopped Slab 1 · turned Slab 2": what was done in an opening; empty where it was only opened.
+    /// "wetted Slab 1 · turned Slab 2": what was done in an opening; empty where it was only opened.
     fn opened_last(&self, cook: &Cook, ours: impl Fn(EntryKey) -> bool) -> String {
         let wetted = |p: &Piece| p.wetted.iter().any(|done| ours(done.when.entry));
         let turned = |p: &Piece| p.turned.iter().any(|done| ours(done.entry));

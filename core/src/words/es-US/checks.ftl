@@ -14,7 +14,7 @@ how-bone-showing = Ve cuánto se ha retraído la carne en la mayoría de los hue
 how-bend = Levanta el costillar con pinzas a un tercio de su largo y observa la superficie en el doblez.
 how-probe-feel = Mete una brocheta o sonda delgada en lo grueso de la carne, entre huesos, en dos o tres lugares.
 how-probe-feel-no-ribs = Mete una brocheta o sonda delgada en lo grueso de la carne, en dos o tres lugares.
-how-probe-feel-blade = Mete una brocheta o sonda delgada en lo más grueso, en dos o tres lugares, uno de ellos cerca del hueso de la paleta. Gira ese hueso: cuando la carne está, da vuelta suelto o sale solo.
+how-probe-feel-blade = Mete una brocheta o sonda delgada en lo más grueso, en dos o tres lugares, uno de ellos cerca del hueso de la paleta. Gira ese hueso: cuando la carne está en su punto, gira suelto o sale solo.
 how-joint = Toma la punta de la pierna con pinzas y gírala en su coyuntura.
 how-temperature = Mete la punta de un termómetro limpio y rápido en cada lugar y espera a que se detenga. No toques hueso.
 

@@ -137,6 +137,19 @@ mod tests {
     }
 
     #[test]
+    fn a_spanish_hour_after_a_preposition_has_its_article() {
+        let one = LUNCH - HOUR;
+        let the = |at| all(|say| say.the_clock(at));
+        assert_eq!(the(one), ["1:05 PM", "la 1:05 p. m.", "13:05", "las 13:05"]);
+        assert_eq!(the(one + 12 * HOUR)[3], "la 01:05");
+        assert_eq!(the(LUNCH)[1], "las 2:05 p. m.");
+        assert_eq!(
+            all(|say| say.the_clock_day(one + DAY, LUNCH))[1],
+            "mañana a la 1:05 p. m."
+        );
+    }
+
+    #[test]
     fn the_serving_hour_reads_in_each_usage() {
         assert_eq!(
             all(|say| say.clock(LUNCH)),
