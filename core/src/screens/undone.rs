@@ -7,6 +7,9 @@ use crate::{
     words::key,
 };
 
+/// What is asked of each meat.
+type Asked<'a> = &'a dyn Fn(&Piece) -> bool;
+
 impl Glance<'_> {
     /// "Slab 1 and Slab 2: Off, resting" of a stage; "wetted Slab 1" of an opening; "Fed the fire: Drum", "Checked:
     /// Butt" of anything else; the kind alone where it was about no meat and no pit.
@@ -37,12 +40,12 @@ impl Glance<'_> {
         let wetted = |p: &Piece| p.wetted.iter().any(|done| ours(done.when.entry));
         let turned = |p: &Piece| p.turned.iter().any(|done| ours(done.entry));
         let glazed = |p: &Piece| p.glazed.iter().any(|done| ours(done.entry));
-        let done: [(&str, &dyn Fn(&Piece) -> bool); 3] = [
+        let done: [(&str, Asked<'_>); 3] = [
             (key("opened-wetted"), &wetted),
             (key("opened-turned"), &turned),
             (key("opened-glazed"), &glazed),
         ];
-        let line = |(key, is_done): (&str, &dyn Fn(&Piece) -> bool)| {
+        let line = |(key, is_done): (&str, Asked<'_>)| {
             let meats = cook.pieces.values().filter(|piece| is_done(piece));
             let names: Vec<&str> = meats.map(|piece| piece.name.value.as_str()).collect();
             let list = self.say.list(&names);

@@ -141,10 +141,9 @@ pub(super) fn quantities(text: &str) -> Result<Vec<(Thousandths, &str)>, Fault> 
 fn part_after(rest: &str) -> Option<(Thousandths, &str)> {
     let spaced = rest.trim_start();
     let apart = spaced.len() < rest.len();
-    if apart || spaced.starts_with(|c| sign(c).is_some()) {
-        if let Some(found) = fraction(spaced) {
-            return Some(found);
-        }
+    let is_close = spaced.starts_with(|c| sign(c).is_some());
+    if let Some(found) = fraction(spaced).filter(|_| apart || is_close) {
+        return Some(found);
     }
     let halves = ["and a half", "y media", "y medio"];
     let after = halves.iter().find_map(|half| spaced.strip_prefix(half))?;
