@@ -185,7 +185,7 @@ impl Saying<'_> {
             .first()
             .and_then(|due| self.known.cooks.get(&due.cook)?.serve.value.as_ref());
         let time = serve
-            .map(|serve| self.say.clock(serve.at))
+            .map(|serve| self.say.the_clock(serve.at))
             .unwrap_or_default();
         let temp = dues
             .first()
@@ -271,7 +271,7 @@ impl Saying<'_> {
         }
         if let (true, Some(due)) = (late, ring.jobs.first()) {
             let at = self.time_of(due);
-            let late = (at < self.now).then(|| self.say.clock(at));
+            let late = (at < self.now).then(|| self.say.the_clock(at));
             lines
                 .extend(late.map(|time| self.say.with("ring-late", &[("time", Arg::Text(&time))])));
         }
@@ -287,7 +287,7 @@ impl Saying<'_> {
             Job::Silent(_) => match self.pit_tail(due) {
                 Some((at, _)) => self.say.with(
                     "ring-silent-detail",
-                    &[("since", Arg::Text(&self.say.clock(at)))],
+                    &[("since", Arg::Text(&self.say.the_clock(at)))],
                 ),
                 None => self.say.text("ring-silent-never"),
             },
@@ -303,7 +303,7 @@ impl Saying<'_> {
             self.say.temperature(band.low),
             self.say.temperature(band.high),
         );
-        let since = self.say.clock(due.at - band.minutes * MINUTE);
+        let since = self.say.the_clock(due.at - band.minutes * MINUTE);
         let args = [
             ("low", Arg::Text(&low)),
             ("high", Arg::Text(&high)),

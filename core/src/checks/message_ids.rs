@@ -16,14 +16,27 @@ pub fn message_ids() -> Vec<&'static str> {
     }
     all!(BarkSet Bend BoneShowing Cut DoneState Joint Level ProbeFeel Refusal SafeState Spot Test WrapCall);
     all!(DoneBy Species WrapKind Meaning CautionKind Doing Form Source);
-    ids.extend(Test::ALL.iter().map(|test| test.how_key()));
+    let hows = |cut: &Cut| {
+        let cut = *cut;
+        Test::ALL.iter().map(move |test| test.how_key(cut))
+    };
+    ids.extend(Cut::ALL.iter().flat_map(hows));
     ids.sort_unstable();
+    ids.dedup();
     ids
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_shoulder_is_not_felt_between_ribs() {
+        let how = |cut| Test::ProbeFeel.how_key(cut);
+        assert_eq!(how(Cut::PorkButt), "how-probe-feel-blade");
+        assert_eq!(how(Cut::Brisket), "how-probe-feel-no-ribs");
+        assert_eq!(how(Cut::SpareRibs), "how-probe-feel");
+    }
 
     #[test]
     fn each_id_stands_for_one_text_and_is_a_fluent_identifier() {

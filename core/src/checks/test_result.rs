@@ -1,6 +1,6 @@
 //! The tests, and what each can come out as. Start at [`TestResult`].
 
-use super::level::Level;
+use super::{cuts::Cut, level::Level};
 use crate::{ids::ThermometerId, safety::keyed::keyed, units::Mk};
 use serde::{Deserialize, Serialize};
 
@@ -26,15 +26,28 @@ keyed! {
 
 impl Test {
     /// The Fluent message id of how to do it. That of [`Test::Temperature`] is followed by the places, [`Spot::key`].
-    pub const fn how_key(self) -> &'static str {
+    pub const fn how_key(self, cut: Cut) -> &'static str {
         match self {
             Self::BarkSet => "how-bark-set",
             Self::WrapCall => "how-wrap-call",
             Self::BoneShowing => "how-bone-showing",
             Self::Bend => "how-bend",
-            Self::ProbeFeel => "how-probe-feel",
+            Self::ProbeFeel => Self::feel_key(cut),
             Self::Joint => "how-joint",
             Self::Temperature => "how-temperature",
+        }
+    }
+
+    /// Ribs are felt between their bones, a shoulder beside its blade bone.
+    const fn feel_key(cut: Cut) -> &'static str {
+        match cut {
+            Cut::SpareRibs
+            | Cut::SpareRibsTrimmed
+            | Cut::BabyBackRibs
+            | Cut::PlateRibs
+            | Cut::BeefBackRibs => "how-probe-feel",
+            Cut::PorkButt => "how-probe-feel-blade",
+            _ => "how-probe-feel-no-ribs",
         }
     }
 }

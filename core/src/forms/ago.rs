@@ -7,7 +7,7 @@ use crate::{
 
 /// How long ago something may be said to have been done by one choice, minutes: what a cook remembers. Common practice,
 /// no source.
-pub const AGO_MINUTES: [i64; 6] = [0, 5, 10, 20, 30, 60];
+pub const AGO_MINUTES: [i64; 10] = [0, 5, 10, 20, 30, 60, 120, 180, 240, 360];
 /// The longest that is read, minutes: 48 h, as far back as an act may lie.
 const LONGEST: i64 = 48 * 60;
 
@@ -55,6 +55,11 @@ mod tests {
     fn an_act_is_dated_back_where_its_time_is_open() {
         assert_eq!(at(done(None, 5)), Some(NOW - 5 * MINUTE));
         assert_eq!(at(done(None, 0)), None);
+        for hours in [2, 3, 4, 6] {
+            let minutes = hours * 60;
+            assert!(AGO_MINUTES.contains(&minutes), "{hours} h");
+            assert_eq!(at(done(None, minutes)), Some(NOW - minutes * MINUTE));
+        }
         assert_eq!(at(done(None, -5)), None);
         assert_eq!(at(done(None, LONGEST + 1)), None);
         assert_eq!(at(done(Some(7), 5)), Some(7));

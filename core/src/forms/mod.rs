@@ -24,7 +24,7 @@ pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field};
 pub use filled::{FieldFilled, Filled};
 pub use opening::{MovesTyped, OpeningMeatTyped, OpeningTyped, moves, opening};
 pub use slip::{SlipFilled, cook_slip, meat_slip, slip};
-pub use start::{MeatTyped, StartTyped, start};
+pub use start::{MeatTyped, StartTyped, of_row, start};
 
 use crate::{
     error::Refused,

@@ -9,7 +9,7 @@ use crate::{
     log::Serve,
     moment::Moment,
     words::{
-        Viewer, Words,
+        Arg, Viewer, Words,
         typed::{MEAT_GRAMS, name, weight, when},
     },
 };
@@ -47,7 +47,10 @@ pub struct MeatTyped {
 /// Where a time, a number or a weight cannot be read, or the name is none.
 pub fn start(viewer: &Viewer, typed: &StartTyped, moment: &Moment) -> Result<Act, Refused> {
     let say = Words::of(viewer);
-    let meats = typed.meats.iter().map(|typed| meat(&say, typed));
+    let meats = typed.meats.iter().zip(1..);
+    let meats = meats.map(|(typed, row)| {
+        meat(&say, typed).map_err(|refused| of_row(&say, row, Some(typed.cut), refused))
+    });
     Ok(Act::StartCook {
         name: name(&say, &occasion(&say, typed))?,
         serve: serve(&say, &typed.serve, moment)?,
@@ -55,6 +58,17 @@ pub fn start(viewer: &Viewer, typed: &StartTyped, moment: &Moment) -> Result<Act
         meats: meats.collect::<Result<_, _>>()?,
         demo: false,
     })
+}
+
+/// What was wrong with a meat, after which row it stands in.
+pub fn of_row(say: &Words<'_>, row: i64, cut: Option<Cut>, refused: Refused) -> Refused {
+    let cut = cut.map_or_else(|| say.text("screen-some-meat"), |cut| say.text(cut.key()));
+    let args = [
+        ("row", Arg::Number(row)),
+        ("cut", Arg::Text(&cut)),
+        ("reason", Arg::Text(&refused.reason)),
+    ];
+    Refused::new(say.with("error-meat-row", &args))
 }
 
 /// What it is called; one without a name is called as its first meat.

@@ -100,6 +100,15 @@ fn a_cook_is_served_at_the_next_such_hour() {
         ..typed.clone()
     };
     assert!(start(&viewer(Locale::EnUs), &broken, &moment).is_err());
+    let mut heavy = typed.clone();
+    heavy.meats.push(MeatTyped {
+        cut: Cut::TurkeyBreast,
+        weight: "many".into(),
+        pit: None,
+    });
+    let refused = start(&viewer(Locale::EnUs), &heavy, &moment).unwrap_err();
+    let says = "Row 2, Turkey breast: “many” is not a weight.";
+    assert!(refused.reason.starts_with(says), "{}", refused.reason);
     let nameless = StartTyped {
         name: " ".into(),
         ..typed

@@ -294,7 +294,7 @@ impl Glance<'_> {
     fn sleep(&self, for_: i64) -> Button {
         let quarter = 15 * MINUTE;
         let until = (self.this_minute() + for_ + quarter - 1).div_euclid(quarter) * quarter;
-        let time = self.say.clock(until);
+        let time = self.say.the_clock(until);
         let label = self.say.with("button-sleep", &[("time", Arg::Text(&time))]);
         button(label, Act::Sleep { until }, Tone::Plain)
     }

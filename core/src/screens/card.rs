@@ -151,7 +151,7 @@ impl Glance<'_> {
         let time = match serve {
             CardServe::At(at) => {
                 let read = time_field(&self.say, at, self.now, Seek::Next);
-                read.map_or_else(|_| at.clone(), |at| self.say.clock(at))
+                read.map_or_else(|_| at.clone(), |at| self.say.the_clock(at))
             }
             CardServe::AfterMin(minutes) => {
                 let after = self.say.duration(minutes * MINUTE);

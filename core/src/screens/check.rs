@@ -83,7 +83,7 @@ impl Glance<'_> {
         TestForm {
             field: recorded(test),
             name: self.say.text(test.key()),
-            how: self.say.text(test.how_key()),
+            how: self.say.text(test.how_key(piece.cut)),
             outcomes: outcomes(test)
                 .into_iter()
                 .map(|result| self.outcome(piece, result))

@@ -257,7 +257,7 @@ impl Glance<'_> {
         };
         CutTest {
             name: self.say.text(test.key()),
-            how: self.say.text(test.how_key()),
+            how: self.say.text(test.how_key(facts.cut)),
             outcomes: outcomes(test).into_iter().map(outcome).collect(),
             spots: spots.iter().map(|spot| self.say.text(spot.key())).collect(),
         }

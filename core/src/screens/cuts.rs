@@ -92,7 +92,7 @@ mod tests {
         }
         let none = sought(Locale::EsUs, "unicornio").expect_err("there is none");
         assert!(
-            none.contains("unicornio") && none.contains("Prueba"),
+            none.contains("unicornio") && none.contains("Busca por el animal"),
             "{none}"
         );
         assert!(sought(Locale::EnUs, "  ").is_err());

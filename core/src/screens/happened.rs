@@ -160,8 +160,7 @@ impl Glance<'_> {
 
     fn job(&self, job: crate::log::Job) -> String {
         let (verb, what) = (self.verb(job), self.object(job));
-        let args = [("verb", Arg::Text(&verb)), ("what", Arg::Text(&what))];
-        self.say.with("line-job", &args)
+        self.line_job(&verb, &what)
     }
 }
 

@@ -113,7 +113,10 @@ impl Glance<'_> {
             ("what", Arg::Text(what)),
             ("when", Arg::Text(when)),
         ];
-        self.say.with("headline-speech", &args)
+        match is_asked(verb) {
+            true => self.say.with("headline-speech-asked", &args),
+            false => self.say.with("headline-speech", &args),
+        }
     }
 
     /// How much something due asks for an eye: what lies ahead is soon within a quarter of an hour.
@@ -174,4 +177,29 @@ pub(super) fn opened_for(job: Job) -> Option<PieceId> {
         Job::Wet(piece) | Job::Glaze(piece) => Some(piece),
         _ => None,
     }
+}
+
+impl Glance<'_> {
+    /// "Check: in 20 min", "Has it set? 15 min late".
+    pub fn line_due(&self, verb: &str, when: &str) -> String {
+        let args = [("verb", Arg::Text(verb)), ("when", Arg::Text(when))];
+        match is_asked(verb) {
+            true => self.say.with("line-due-asked", &args),
+            false => self.say.with("line-due", &args),
+        }
+    }
+
+    /// "Check: Butt", "Has it set? Slab 1".
+    pub fn line_job(&self, verb: &str, what: &str) -> String {
+        let args = [("verb", Arg::Text(verb)), ("what", Arg::Text(what))];
+        match is_asked(verb) {
+            true => self.say.with("line-job-asked", &args),
+            false => self.say.with("line-job", &args),
+        }
+    }
+}
+
+/// Whether a verb is a question ("Has it set?"), which takes no colon after it.
+fn is_asked(verb: &str) -> bool {
+    verb.ends_with('?')
 }

@@ -78,8 +78,7 @@ impl Glance<'_> {
             Some(due) => {
                 rest.push(stage);
                 let (verb, when) = (self.verb(due.job), self.due(due.at));
-                let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
-                (self.say.with("line-due", &args), self.weight(due))
+                (self.line_due(&verb, &when), self.weight(due))
             }
             None if over => (stage, Weight::Faint),
             None => (stage, Weight::Calm),

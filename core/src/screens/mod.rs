@@ -45,6 +45,7 @@ mod tests;
 mod thermometers;
 mod timeline;
 mod trouble;
+mod undone;
 mod verdict_text;
 mod viewer_choices;
 mod warnings;

@@ -60,7 +60,7 @@ impl Glance<'_> {
         };
         let state = match (&last, silent) {
             (_, Some(last)) => {
-                let since = self.say.clock_day(last.at, self.now);
+                let since = self.say.the_clock_day(last.at, self.now);
                 self.say.with("pit-silent", &[("since", Arg::Text(&since))])
             }
             (Some(last), None) => {

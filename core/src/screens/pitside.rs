@@ -1,9 +1,6 @@
 //! Now: the screen of a propped phone.
 
-use super::{
-    Line, Link, Pitside, Place, ReadingsOf, glance::Glance, kinds::kind_name,
-    meat_line::MEATS_SHOWN,
-};
+use super::{Line, Link, Pitside, Place, ReadingsOf, glance::Glance, meat_line::MEATS_SHOWN};
 use crate::{
     acts::{Act, Undo},
     alarms::{self, Due},
@@ -121,10 +118,9 @@ impl Glance<'_> {
 
     pub fn due_line(&self, due: &Due) -> Line {
         let (verb, what) = (self.verb(due.job), self.object(due.job));
-        let args = [("verb", Arg::Text(&verb)), ("what", Arg::Text(&what))];
         let link = due.job.piece().map(|piece| Place::Piece { piece });
         Line {
-            name: self.say.with("line-job", &args),
+            name: self.line_job(&verb, &what),
             state: self.due(self.time_of(due)),
             detail: self.say.clock(self.time_of(due)),
             weight: self.weight(due),
@@ -164,7 +160,7 @@ impl Glance<'_> {
         let until = last.recorded.saturating_add(UNDO_SHOWN_MS);
         let fresh =
             (last.recorded..until).contains(&self.now) && !NEVER_UNDONE.contains(&&*last.kind);
-        let what = self.say.text(kind_name(&last.kind));
+        let what = self.done_last(cook, last);
         fresh.then(|| Undo {
             label: self
                 .say

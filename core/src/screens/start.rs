@@ -77,8 +77,7 @@ impl Glance<'_> {
             || self.say.text("headline-nothing-due"),
             |due| {
                 let (verb, when) = (self.verb(due.job), self.due(self.time_of(due)));
-                let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
-                self.say.with("line-due", &args)
+                self.line_due(&verb, &when)
             },
         );
         Line {

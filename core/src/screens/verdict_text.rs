@@ -184,7 +184,7 @@ impl Glance<'_> {
             Reason::SpotsMissing { spots } => {
                 let spots: Vec<String> =
                     spots.iter().map(|spot| self.say.text(spot.key())).collect();
-                with(&[("spots", &self.say.list(&spots))])
+                with(&[("spots", &self.say.list_apart(&spots))])
             }
             Reason::Corrected { off_mk } | Reason::TooFarOff { off_mk } => {
                 with(&[("off", &self.say.temperature_difference(Mk(*off_mk)))])

@@ -10,7 +10,7 @@ impl Glance<'_> {
         lines.extend(crew.on_watch(self.now).map(|turn| {
             let (name, since) = (
                 self.device(turn.device),
-                self.say.clock_day(turn.when.at, self.now),
+                self.say.the_clock_day(turn.when.at, self.now),
             );
             let args = [("name", Arg::Text(&name)), ("since", Arg::Text(&since))];
             let line = Self::begins(&self.say.with("watch-held", &args));
@@ -24,7 +24,10 @@ impl Glance<'_> {
         }));
         for (device, person) in &crew.people {
             lines.extend(person.asleep_until(self.now).map(|until| {
-                let (name, until) = (self.device(*device), self.say.clock_day(until, self.now));
+                let (name, until) = (
+                    self.device(*device),
+                    self.say.the_clock_day(until, self.now),
+                );
                 let args = [("name", Arg::Text(&name)), ("until", Arg::Text(&until))];
                 Self::begins(&self.say.with("watch-asleep", &args))
             }));

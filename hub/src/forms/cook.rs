@@ -7,6 +7,7 @@ use slowbend_core::{
     acts::{Act, NewMeat, Outcome},
     checks::Cut,
     error::{Refused, Trouble},
+    forms::of_row,
     ids::{CookId, PitId},
     log::{PitKind, Serve, Subject},
     screens::the_cut,
@@ -152,7 +153,13 @@ pub fn cut(reading: &Reading<'_>, chosen: &str, typed: &str) -> Result<Cut, Refu
 
 fn meats(reading: &Reading<'_>) -> Result<Vec<(NewMeat, bool)>, Refused> {
     let rows = (0..ROWS).filter(|row| is_meat(reading, *row));
-    rows.map(|row| meat(reading, row)).collect()
+    rows.map(|row| {
+        meat(reading, row).map_err(|refused| {
+            let place = i64::try_from(row).map_or(1, |row| row + 1);
+            of_row(&reading.say, place, row_cut(reading, row).ok(), refused)
+        })
+    })
+    .collect()
 }
 
 /// One row's meat, and whether it goes to the pit that is new.

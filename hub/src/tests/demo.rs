@@ -161,7 +161,7 @@ async fn its_meats_are_named_in_spanish_for_whoever_reads_spanish() {
         .body;
     for named in [
         "Costillar en papel",
-        "Espaldilla",
+        "Cabeza de lomo",
         "Pechuga de pavo",
         "Tambo",
     ] {

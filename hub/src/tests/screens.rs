@@ -68,7 +68,7 @@ async fn an_opening_is_confirmed_once_and_undone_as_one() {
     assert_eq!(entries(&home), before + 3);
     let told = get(&home, &done.to.unwrap()).await.body;
     assert!(told.contains("Turned"), "{told}");
-    assert!(told.contains("Undo: Opened"), "{told}");
+    assert!(told.contains("Undo: turned"), "{told}");
     // Sent twice, it is one.
     post(&home, &opening, &form).await;
     assert_eq!(entries(&home), before + 3);

@@ -31,7 +31,7 @@ pub(super) fn dismiss(context: &mut Context<'_>, notice: &str) -> Result<Decisio
 /// Sleep until then.
 pub(super) fn sleep(context: &mut Context<'_>, until: i64) -> Result<Decision, Refused> {
     let until = context.sleep_end(until)?;
-    let time = context.say().clock_day(until, context.now());
+    let time = context.say().the_clock_day(until, context.now());
     let said = context
         .say()
         .with("act-slept", &[("time", Arg::Text(&time))]);

@@ -90,7 +90,7 @@ impl Glance<'_> {
         let Some(since) = since else {
             return self.say.text("dish-state-not-ready");
         };
-        let (time, lasting) = (self.say.clock_day(since, self.now), self.lasting(since));
+        let (time, lasting) = (self.say.the_clock_day(since, self.now), self.lasting(since));
         let args = [("time", Arg::Text(&time)), ("lasting", Arg::Text(&lasting))];
         self.say.with("dish-state-ready", &args)
     }

@@ -96,8 +96,7 @@ impl Glance<'_> {
             .collect();
         let line = |due: &&Due| {
             let (verb, when) = (self.verb(due.job), self.due(due.at));
-            let args = [("verb", Arg::Text(&verb)), ("when", Arg::Text(&when))];
-            self.say.with("line-due", &args)
+            self.line_due(&verb, &when)
         };
         let states: Vec<String> = ours.iter().map(line).collect();
         let weight = ours.iter().map(|due| self.weight(due)).min();

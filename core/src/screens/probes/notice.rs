@@ -50,7 +50,7 @@ impl Glance<'_> {
     fn notice_line(&self, one: &Sitting<'_>) -> String {
         let said = match one.last {
             Some((at, temp)) if !self.fell_silent(one) => {
-                let (temp, at) = (self.say.temperature(temp), self.say.clock(at));
+                let (temp, at) = (self.say.temperature(temp), self.say.the_clock(at));
                 let args = [("temp", Arg::Text(&temp)), ("at", Arg::Text(&at))];
                 self.say.with("hearing-notice-read", &args)
             }

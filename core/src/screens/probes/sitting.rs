@@ -73,7 +73,7 @@ impl<'a> Glance<'a> {
         let silent = ours.filter(|one| self.is_wanted(one) && self.fell_silent(one));
         silent
             .map(|one| {
-                let since = self.say.clock_day(one.last_word(), self.now);
+                let since = self.say.the_clock_day(one.last_word(), self.now);
                 let args = [("since", Arg::Text(&since))];
                 self.say.with("hearing-gap", &args)
             })
@@ -110,7 +110,7 @@ impl<'a> Glance<'a> {
     pub fn last_said(&self, one: &Sitting<'_>) -> String {
         match one.last {
             _ if self.fell_silent(one) => {
-                let since = self.say.clock_day(one.last_word(), self.now);
+                let since = self.say.the_clock_day(one.last_word(), self.now);
                 self.say.with("pit-silent", &[("since", Arg::Text(&since))])
             }
             Some((at, temp)) => {

@@ -115,7 +115,7 @@ impl Glance<'_> {
         };
         let temp = self.say.temperature(last.temp);
         if silent {
-            let since = self.say.clock_day(last.at, self.now);
+            let since = self.say.the_clock_day(last.at, self.now);
             let args = [("temp", Arg::Text(&temp)), ("since", Arg::Text(&since))];
             return self.say.with("chart-silent", &args);
         }

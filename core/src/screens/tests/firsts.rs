@@ -124,7 +124,10 @@ fn every_meat_is_listed_somewhere_with_its_link() {
 #[test]
 fn the_rubs_of_two_slabs_are_one_question_with_an_answer_each() {
     let story = told_until(165);
-    for (locale, all) in BOTH.into_iter().zip(["All have set", "Ya fijó en todas"]) {
+    for (locale, all) in BOTH
+        .into_iter()
+        .zip(["All have set", "Ya se fijó en todas"])
+    {
         let told = story.told();
         let known = told.known(1);
         let viewer = viewer(locale);
@@ -150,7 +153,7 @@ fn the_rubs_of_two_slabs_are_one_question_with_an_answer_each() {
 #[test]
 fn what_is_due_of_a_meat_is_answered_on_its_own_screen() {
     let story = told_until(165);
-    for (locale, asked) in BOTH.into_iter().zip(["Has it set?", "¿Ya fijó?"]) {
+    for (locale, asked) in BOTH.into_iter().zip(["Has it set?", "¿Ya se fijó?"]) {
         let buttons = meat(&story, locale, 2, &moment(166)).buttons;
         let answers: Vec<bool> = buttons
             .iter()
@@ -198,7 +201,7 @@ fn a_probe_at_the_pull_point_asks_to_check_and_never_says_take_off() {
     story.tails.take("box", "3", minute(405), Mk::from_f(174));
     let verbs = [
         "At the pull point: check it",
-        "En su punto de sacar: pruébala",
+        "En su punto de sacar: revísala",
     ];
     for (locale, verb) in BOTH.into_iter().zip(verbs) {
         let screen = meat(&story, locale, 4, &moment(406));

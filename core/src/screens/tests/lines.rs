@@ -59,11 +59,31 @@ fn the_last_act_is_offered_back_for_thirty_seconds_to_who_did_it() {
             .undo
     };
     let offered = undo(1, 29).unwrap();
-    assert_eq!(offered.label, "Undo: Opened");
+    assert_eq!(offered.label, "Undo: wetted Slab 1");
     assert_eq!(offered.until, minute(161) + 30 * SECOND);
     assert_eq!(offered.act, Act::Undo { targets: vec![key] });
     assert_eq!(undo(1, 30), None);
     assert_eq!(undo(2, 1), None);
+}
+
+#[test]
+fn an_undo_says_what_it_takes_back() {
+    let label = |story: &Story, locale: Locale| {
+        let (told, viewer) = (story.told(), viewer(locale));
+        let screen = screens::pitside(&told.known(1), &viewer, cook(1), &moment(161));
+        screen.unwrap().undo.unwrap().label
+    };
+    let mut off = told_until(160);
+    stage(&mut off, 1, 161, Stage::Off);
+    assert_eq!(label(&off, Locale::EnUs), "Undo: Slab 1: Off, resting");
+    assert_eq!(
+        label(&off, Locale::EsUs),
+        "Deshacer: Slab 1: Fuera, reposando"
+    );
+    let mut fed = told_until(160);
+    let what = String::new();
+    fed.say(1, minute(161), Some(cook(1)), Fed { pit: pit(1), what });
+    assert_eq!(label(&fed, Locale::EnUs), "Undo: Fed the fire: Drum");
 }
 
 #[test]

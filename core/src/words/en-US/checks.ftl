@@ -13,6 +13,8 @@ how-wrap-call = Judge the color in daylight or white light, where the meat is pa
 how-bone-showing = See how far the meat has drawn back along most of the bones.
 how-bend = Lift the slab with tongs, a third of the way in, and watch the surface over the bend.
 how-probe-feel = Push a skewer or thin probe into the thick of the meat, between bones, in two or three places.
+how-probe-feel-no-ribs = Push a skewer or thin probe into the thick of the meat, in two or three places.
+how-probe-feel-blade = Push a skewer or thin probe into the thickest part, in two or three places, one of them near the blade bone. Twist that bone: when the meat is ready it turns freely or pulls out.
 how-joint = Take the end of the leg with tongs and turn it in its joint.
 how-temperature = Push the tip of a clean, fast thermometer into each place and wait until it stands. Touch no bone.
 
@@ -105,7 +107,7 @@ reason-feels-disagree = The tests by feel are far apart; the less done one count
 reason-feel-ahead-of-temperature = Tender, but cooler than this cut usually is when done: try another place.
 reason-feel-behind-temperature = Hot enough, but tough by feel: the feel counts.
 reason-wrap-would-smear = The color says wrap, but the rub still wipes off: a wrap would take the bark.
-reason-stale = { $test }: { $age } old.
+reason-stale = { $test }: that check is { $age } old.
 
 refused-temperature-outside = A temperature inside a meat is from { $low } to { $high }. Read it again.
 refused-standing-missing = The thermometer of a reading is missing. Record the reading again.

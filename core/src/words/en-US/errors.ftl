@@ -9,7 +9,7 @@ error-duration-range = { $typed } is outside what fits here. Type a time from { 
 error-measure = Type a number from { $low } to { $high } { $unit }.
 error-number-comma = “{ $typed }” can be read in two ways. Type { $decimal } or { $whole }.
 error-clock-unread = “{ $typed }” is not a time of day. Type one such as { $example }.
-error-clock-half = “{ $typed }” can be morning or afternoon. Type { $morning } or { $afternoon }.
+error-clock-half = “{ $typed }” can be morning or afternoon. Type it with { $morning } or { $afternoon }.
 error-datetime-unread = “{ $typed }” is not a date and time. Type one such as { $example }.
 error-year-range = The year must be from { $low } to { $high }. Check the date and type it again.
 error-name-empty = The name is empty. Type at least one letter.
@@ -43,6 +43,7 @@ error-later-range = A job can wait { $low } to { $high } minutes. Choose a numbe
 error-altitude-range = Altitude goes from { $low } to { $high } meters. Find it on a map and correct it.
 error-pit-heat-range = A pit stands between { $low } and { $high }. Read the thermometer again and correct the number.
 error-meat-heat-range = The inside of a meat is between { $low } and { $high }. Read the thermometer again and correct the number.
+error-meat-row = Row { $row }, { $cut }: { $reason }
 error-meat-weight = That cannot be the weight of one meat. Weigh it again, or leave it empty; what weighs more than { $high } goes in as several meats.
 # $source names who published the minimum.
 error-pull-range = Take it off between { $low } and { $high }. The lower one is its safe minimum ({ $source }); local rules come first. Choose a temperature in between, or leave it empty.

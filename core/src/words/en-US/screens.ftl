@@ -27,6 +27,7 @@ headline-nothing-due = Nothing is due.
 headline-finish = Finish the cook?
 headline-finish-why = All of its meats are served or put away.
 headline-speech = { $verb }: { $what }, { $when }.
+headline-speech-asked = { $verb } { $what }, { $when }.
 
 job-rub-set = Has it set?
 job-mop = Mop
@@ -61,10 +62,13 @@ because-fire-round = No probe watches this fire.
 because-wake-up = You meant to be up then.
 
 line-due = { $verb }: { $when }
+# The same of a verb that is a question.
+line-due-asked = { $verb } { $when }
 brief-late = late
 brief-hours = { $hours } h { $minutes }
 line-stage = { $stage }, { $lasting }
 line-job = { $verb }: { $what }
+line-job-asked = { $verb } { $what }
 line-found = { $test }: { $found }
 line-temp-at = { $temp }, { $spot }
 line-temp-left-in = { $temp }, { $spot }, by the probe left in

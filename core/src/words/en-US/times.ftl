@@ -10,6 +10,11 @@ clock-hour = { $hour } { $half ->
     [am] AM
    *[pm] PM
 }
+# A time of day after "since", "until", "at": $hour counts from 1 to 12, or from 0 to 23.
+clock-the = { $hour ->
+   *[other] { $time }
+}
+clock-the-day = { $day } { $time }
 clock-on-day = { $day } { $time }
 clock-on-date = { $day }, { $time }
 clock-span = { $from }–{ $to }

@@ -10,22 +10,22 @@ act-thermometer-corrected = Sus lecturas se corrigen por eso.
 act-thermometer-too-far = Nada se juzga por él: usa otro.
 act-device-named = Este dispositivo ahora se llama { $name }.
 act-dismissed = Listo, ya no se muestra.
-act-slept = Te dejamos dormir hasta: { $time }
+act-slept = Te dejamos dormir hasta { $time }.
 act-woke = Buenos días.
 act-watch-taken = Tienes la guardia.
 
 act-cook-started = Empezó { $name }.
 act-cook-finished = Terminó { $name }. Se queda en el libro de fuegos.
 act-noted = Anotado.
-act-dish-ready = { $name }: todo listo.
+act-dish-ready = { $name }: ya está listo.
 act-dish-not-ready = { $name }: todavía no.
 
 act-split = Cortaste { $name } en { $parts }.
 act-joined = { $parts } siguen como { $name }.
 act-moved = Moviste { $name } a { $pit }.
-act-rub-set = El sazonador ya fijó en { $name }.
-act-rub-not-set = El sazonador todavía no fija en { $name }.
-act-checked = Probaste { $name }.
+act-rub-set = El sazonador ya se fijó en { $name }.
+act-rub-not-set = El sazonador todavía no se fija en { $name }.
+act-checked = Revisaste { $name }.
 act-stage-trimmed = Recortaste { $name }.
 act-stage-brined = Pusiste { $name } en salmuera.
 act-stage-rubbed = Le pusiste el sazonador a { $name }.

@@ -1,6 +1,6 @@
 ### Cadence: spritz, mop, glaze and openings.
 
-cadence-none = Se deja en paz
+cadence-none = Sin baño ni rocío
 cadence-mop = Baño cada { $every }
 cadence-spritz = Rocío cada { $every }
 
@@ -8,4 +8,4 @@ why-off-pit = Está fuera del asador.
 why-not-on-pit = Todavía no está en el asador.
 why-wrapped = Está envuelta: ningún baño le llega.
 why-glazed = Está glaseada: un baño lo lavaría.
-why-no-cadence = Se deja en paz.
+why-no-cadence = No lleva baño ni rocío.

@@ -9,12 +9,12 @@ card-people = { $people ->
 }
 card-by-line = Ficha de { $by }
 card-note-by = Empezada desde una ficha de cocción de { $by }.
-card-serve-at = A la mesa a las { $time }
+card-serve-at = A la mesa a { $time }
 card-serve-after = A la mesa { $after } después de empezar
 card-pull = se saca a los { $temp }
 card-dishes = Platillos
-card-dish-hot = se guarda caliente
-card-dish-cold = se guarda frío
+card-dish-hot = se mantiene caliente
+card-dish-cold = se mantiene frío
 card-notes = Notas
 card-wish = Una ficha es el plan de alguien, no una regla de seguridad. Los mínimos y las precauciones de Slowbend valen diga lo que diga.
 card-minimum-of = Mínimo seguro, { $meat }
@@ -71,7 +71,7 @@ card-left-out = { $field } no es parte de una ficha de esta versión y quedó fu
 card-cleaned = { $field } tenía letras que no se ven o que reordenan otras. Se quitaron.
 card-pit-cool = Un asador de esta ficha se mantiene por debajo de { $span }, lo que se da para ahumar carne. ({ $source })
 error-rest-range = Un reposo dura aquí de { $low } a { $high } minutos: nunca menos que el publicado. ({ $source })
-error-pit-meant-range = Un asador se quiere mantener de { $low } a { $high }, lo primero por debajo de lo segundo: con menos, la comida ni siquiera se guarda caliente. ({ $source })
+error-pit-meant-range = Un asador se mantiene de { $low } a { $high }, primero la temperatura menor: con menos, la comida ni siquiera se conserva caliente. ({ $source })
 error-plan-long = Es más de lo que cabe en un plan: { $limit } como mucho. Quita algunos.
 
 fact-meant-wrap = Envoltura prevista

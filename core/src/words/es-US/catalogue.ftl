@@ -1,14 +1,14 @@
 ### Catálogo: la página de cada corte, sus otros nombres y lo que se sabe de él.
 
 cuts-title = Carnes y cortes
-cuts-lead = Qué es cada uno, cómo se prueba y cuánto tarda.
+cuts-lead = Qué es cada uno, cómo se revisa y cuánto tarda.
 cuts-find = Busca un corte por cualquiera de sus nombres
 cuts-search = Buscar
-cuts-none = Ningún corte responde a «{ $sought }». Prueba con el animal, o con otro nombre, o mira todos.
+cuts-none = Ningún corte responde a «{ $sought }». Busca por el animal o por otro nombre, o mira todos.
 cuts-all = Todos los cortes
 cuts-about = Sobre este corte
 cuts-which = «{ $sought }» puede ser cualquiera de estos: { $cuts }. Elige uno.
-cuts-tests = Qué probar, en orden
+cuts-tests = Qué revisar, en orden
 cuts-wrong = Lo que sale mal
 cuts-made-of = De qué está hecho, crudo, en 100 g
 
@@ -17,7 +17,7 @@ cut-fact-time = Tiempo
 cut-fact-done = Listo
 cut-fact-minimum = Mínimo publicado
 cut-fact-read = Dónde medir
-cut-fact-wet = Mojado
+cut-fact-wet = Baño
 cut-fact-wrap = Envoltura
 cut-fact-rest = Reposo
 cut-fact-hold = Espera en caliente
@@ -48,13 +48,13 @@ cut-row = { $source }, fila { $row }
 
 cut-also-spare-ribs = costillas, costillar, costilla entera, varillar, costillas enteras
 cut-about-spare-ribs = Huesos largos del lado de la panza, con puntas y falda. Quita la membrana del lado del hueso. Un costillar pesado y un asador que se abre mucho llevan el tiempo más largo.
-cut-wrap-spare-ribs = Muchos las envuelven en el tercio de en medio, con sazonador y color ya fijos; sin envolver tardan más y la costra queda más firme.
+cut-wrap-spare-ribs = Muchos las envuelven en el tercio de en medio, con el sazonador ya fijo y el color bien; sin envolver tardan más y la costra queda más firme.
 cut-rest-spare-ribs = Apenas tapadas, para que la superficie tome cuerpo antes del cuchillo.
 cut-wrong-spare-ribs = Si salen por el reloj quedan duras; si pasan mucho tiempo envueltas la carne se cae en hebras. Un termómetro que toca hueso mide el hueso.
 
 cut-also-spare-ribs-trimmed = costillas, costillar, costillas en cuadro, costillas recortadas, corte st louis
 cut-about-spare-ribs-trimmed = Costillas sin puntas ni falda, para que el costillar quede cuadrado y se ase parejo. Los recortes se asan al lado y están antes.
-cut-wrap-spare-ribs-trimmed = Como las enteras: muchos las envuelven en el tercio de en medio, con sazonador y color ya fijos.
+cut-wrap-spare-ribs-trimmed = Como las enteras: muchos las envuelven en el tercio de en medio, con el sazonador ya fijo y el color bien.
 cut-rest-spare-ribs-trimmed = Apenas tapadas, para que la superficie tome cuerpo antes del cuchillo.
 cut-wrong-spare-ribs-trimmed = La punta delgada se adelanta: voltéala lejos del fuego. Si salen por el reloj quedan duras.
 
@@ -62,7 +62,7 @@ cut-also-baby-back-ribs = costillas, costillar, costillitas, baby back, costilla
 cut-about-baby-back-ribs = Huesos cortos y curvos junto al lomo: más magras y parejas que las de panza, y están antes.
 cut-wrap-baby-back-ribs = Una envoltura corta, si acaso: ahí se ablandan rápido.
 cut-rest-baby-back-ribs = Apenas tapadas y a la mesa: son magras y se enfrían pronto.
-cut-wrong-baby-back-ribs = Una hora de más las seca; una envoltura larga las deshace. El doblez avisa temprano: empieza a probarlo con tiempo.
+cut-wrong-baby-back-ribs = Una hora de más las seca; una envoltura larga las deshace. El doblez avisa temprano: empieza a revisarlo con tiempo.
 
 cut-also-pork-butt = paleta, paleta de cerdo, hombro, aguja, carne deshebrada, pulled pork
 cut-about-pork-butt = Lo alto del hombro, entreverado y lleno de colágeno; el corte que más perdona. Puede quedarse horas en una temperatura mientras suelta su agua.
@@ -89,14 +89,14 @@ cut-wrong-pork-loin = Asado como una cabeza de lomo queda como gis. La carne que
 
 cut-also-brisket = pecho, brisket, falda, pecho entero, packer
 cut-about-brisket = Dos músculos: una parte plana y magra y una punta con grasa encima. La plana decide cuándo sale. Puede quedarse horas en una temperatura.
-cut-wrap-brisket = El papel guarda seca la costra, el aluminio es más rápido y suave; casi todos envuelven con el color bien y el sazonador fijo.
+cut-wrap-brisket = El papel mantiene seca la costra, el aluminio es más rápido y suave; casi todos envuelven con el color bien y el sazonador fijo.
 cut-rest-brisket = Deja que suelte vapor hasta que pare de cocerse y guárdalo envuelto y caliente: un reposo largo hace tanto como la última hora de fuego.
 cut-wrong-brisket = Rebanado enseguida se seca; si sale cuando la plana aún se atora, queda chicloso. La orilla delgada se adelanta: voltéala lejos del fuego.
 
 cut-also-brisket-flat = pecho, plana, brisket, pecho magro
 cut-about-brisket-flat = La mitad magra sola: rebanadas parejas y poca grasa que ayude.
 cut-wrap-brisket-flat = Papel o aluminio más bien temprano; una cucharada de caldo en el aluminio ayuda.
-cut-rest-brisket-flat = Envuelta y largo: después las rebanadas guardan mejor su jugo.
+cut-rest-brisket-flat = Envuelta y por un buen rato: después las rebanadas guardan mejor su jugo.
 cut-wrong-brisket-flat = Una hora de más y se desmorona. Comprada sin nada de grasa se seca arriba: envuélvela antes.
 
 cut-also-brisket-point = punta, pecho, brisket, burnt ends
@@ -109,15 +109,15 @@ cut-also-plate-ribs = costillas, costillas de res, costillar, costilla cargada, 
 cut-about-plate-ribs = Tres o cuatro huesos largos bajo carne gruesa y entreverada: un pecho con hueso.
 cut-wrap-plate-ribs = A menudo sin envolver; papel ya tarde, si el color se adelanta.
 cut-rest-plate-ribs = Envueltas hasta que el jugo deje de correr; luego un hueso por persona.
-cut-wrong-plate-ribs = La carne sobre el hueso se ablanda antes que la de en medio: prueba las dos. Las orillas se secan: tápalas con aluminio.
+cut-wrong-plate-ribs = La carne sobre el hueso se ablanda antes que la de en medio: revisa las dos. Las orillas se secan: tápalas con aluminio.
 
 cut-also-beef-back-ribs = costillas, costillas de res, costillar, costillas de lomo de res
 cut-about-beef-back-ribs = Los huesos del lomo alto con la carne de en medio; cuánta traen cambia de un costillar a otro.
 cut-wrap-beef-back-ribs = Un rato en aluminio ablanda la carne delgada.
-cut-rest-beef-back-ribs = Corto y tapadas: poca carne las mantiene calientes.
+cut-rest-beef-back-ribs = Un rato corto y tapadas: poca carne las mantiene calientes.
 cut-wrong-beef-back-ribs = Un costillar delgado se seca antes de ablandarse: elige huesos con carne y envuelve antes. El doblez dice poco: los huesos son tiesos.
 
-cut-also-tri-tip = tri-tip, tritip, colita de cuadril, empuje, picaña, sirloin
+cut-also-tri-tip = tri-tip, tritip, colita de cuadril, empuje, sirloin
 cut-about-tri-tip = Un asado magro de tres puntas, con la fibra en dos direcciones. Primero lento, luego un minuto fuerte por lado para la costra.
 cut-rest-tri-tip = Fuera del fuego, apenas tapada; luego gira el cuchillo donde gira la fibra.
 cut-wrong-tri-tip = Muchos la sacan más roja que su mínimo publicado; eso queda por debajo y Slowbend no la da por lista ahí. Rebanada con la fibra queda dura.
@@ -134,7 +134,7 @@ cut-wrong-chicken-half = Cada mitad es distinta: mide cada una. La brocha que lo
 
 cut-also-chicken-thighs = ave, pollo, muslo, pierna, pierna y muslo, carne oscura
 cut-about-chicken-thighs = Carne oscura con algo de colágeno: en el mínimo de las aves ya es segura, unos grados más caliente es mejor, y cuesta secarla.
-cut-rest-chicken-thighs = Corto y sin tapar.
+cut-rest-chicken-thighs = Un rato corto y sin tapar.
 cut-wrong-chicken-thighs = En el puro mínimo son seguros pero gomosos. Varían de tamaño: mide el más grueso, uno del lado más frío y uno de en medio.
 
 cut-also-turkey-breast = ave, pavo, guajolote, pechuga

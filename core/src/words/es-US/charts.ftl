@@ -6,7 +6,7 @@ link-thermometers = Revisar un termómetro
 
 chart-title = Lecturas: { $name }
 chart-none = Aún no hay lecturas. Coloca una sonda, mide a mano o usa un archivo de lecturas.
-chart-one-place = Una curva muestra un solo lugar. Si una carne está lista y es segura lo dice su prueba.
+chart-one-place = Una curva muestra un solo lugar. Si una carne está lista y es segura lo dice su revisión.
 chart-more-series = { $count ->
     [one] Aquí no cabe una serie más. Abre su carne o su asador.
    *[other] Aquí no caben { $count } series más. Abre sus carnes o asadores.
@@ -49,8 +49,8 @@ chart-lane-opened = { $count ->
    *[other] Abierto { $count } veces
 }
 chart-lane-checked = { $count ->
-    [one] Probado una vez
-   *[other] Probado { $count } veces
+    [one] Revisado una vez
+   *[other] Revisado { $count } veces
 }
 chart-lane-staged = { $count ->
     [one] Puesto, envuelto o retirado una vez
@@ -61,8 +61,8 @@ chart-lane-fed = { $count ->
    *[other] Fuego alimentado { $count } veces
 }
 chart-lane-vent = { $count ->
-    [one] Tiro cambiado una vez
-   *[other] Tiro cambiado { $count } veces
+    [one] Ventila movida una vez
+   *[other] Ventila movida { $count } veces
 }
 chart-marks = Lo que se hizo mientras tanto
 chart-mark = { $when } · { $kind }: { $what }

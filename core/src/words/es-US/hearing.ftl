@@ -42,5 +42,5 @@ hearing-notice-silent = { $count ->
 }
 # $place is a pit or a meat with its spot, $said what its probe said last.
 hearing-notice-line = { $place }: { $said }
-hearing-notice-read = { $temp } a las { $at }
+hearing-notice-read = { $temp } a { $at }
 hearing-notice-unplaced = { $name }: sin lugar todavía

@@ -3,7 +3,7 @@
 caution-charcoal-never-indoors = El carbón encendido da monóxido de carbono, que no huele y mata. Nunca en una casa, cochera, vehículo o tienda de campaña.
 caution-window-is-not-enough = Una ventana abierta o un ventilador no hacen seguro el carbón adentro.
 caution-coals-until-out = Las brasas dan monóxido de carbono hasta que se apagan. Deja el asador afuera hasta que estén frías.
-caution-raw-poultry-brush = La brocha, el trapeador o el tazón que tocó ave cruda no toca nada más.
+caution-raw-poultry-brush = La brocha, la mopa de cocina o el tazón que tocó ave cruda no toca nada más.
 caution-raw-marinade = Hierve el adobo que tuvo carne cruda antes de ponerlo en comida cocida.
 caution-two-hours = No más de dos horas entre { $cold } y { $hot }; una hora si el aire pasa de { $air }.
 caution-hold-hot = Mantén la comida caliente a { $hot } o más.
@@ -26,7 +26,7 @@ source-usda-sr26 = USDA, tablas de composición SR26, 2013
 source-common-practice = práctica común, sin fuente
 source-own-caution = sin fuente: precaución nuestra
 
-safe-safe = Se muestra el mínimo de seguridad
+safe-safe = Ya mostró el mínimo de seguridad
 safe-not-safe = No alcanza el mínimo de seguridad
 safe-unknown = Ninguna lectura muestra todavía el mínimo de seguridad
 safe-far-from-done = Pasó el mínimo publicado, lejos de estar lista
@@ -39,8 +39,8 @@ doing-lighting-charcoal = Encender o alimentar el carbón
 doing-putting-pit-away = Guardar el asador
 doing-mopping-meat = Bañar carne
 doing-mopping-poultry = Bañar aves
-doing-checking-meat = Probar carne
-doing-checking-poultry = Probar aves
+doing-checking-meat = Revisar carne
+doing-checking-poultry = Revisar aves
 doing-serving = Servir
 
 caution-hold-cold = Mantén la comida fría a { $cold } o menos.
@@ -52,7 +52,7 @@ caution-thick-smoke = El humo espeso amarga la comida. Qué más hace no se juzg
 caution-grease-fire = Grasa ardiendo: tapa puesta y todo el aire cerrado. Nunca agua: te avienta el fuego.
 caution-extinguisher = Ten a la mano un extintor para grasa. El fuego que no se apaga enseguida se deja a los bomberos.
 source-usda-smoker-air = USDA y FDA sobre ahumar carne, 2012, en reimpresiones
-doing-holding-dishes = Guardar platillos
+doing-holding-dishes = Mantener platillos
 doing-pit-runs-cold = Devolverle el calor a un asador
 doing-pit-runs-hot = Bajarle el calor a un asador
 doing-smoke-is-thick = Limpiar el humo

@@ -10,6 +10,11 @@ clock-hour = { $hour } { $half ->
     [am] a. m.
    *[pm] p. m.
 }
+clock-the = { $hour ->
+    [1] la { $time }
+   *[other] las { $time }
+}
+clock-the-day = { $day } a { $time }
 clock-on-day = { $day } { $time }
 clock-on-date = { $day }, { $time }
 clock-span = { $from }–{ $to }

@@ -44,6 +44,29 @@ impl Words<'_> {
         }
     }
 
+    /// The time of day as it stands after "at", "since", "until": "2:05 PM", "las 2:05 p. m.", "la 1:00 p. m.".
+    pub fn the_clock(&self, utc_ms: i64) -> String {
+        let at = local(self.zone, utc_ms);
+        let hour = match self.viewer.hours {
+            HourCycle::Twelve => at.hour12().1,
+            HourCycle::TwentyFour => at.hour(),
+        };
+        let (hour, time) = (Arg::Number(i64::from(hour)), self.time_of(&at));
+        self.with("clock-the", &[("hour", hour), ("time", Arg::Text(&time))])
+    }
+
+    /// The same with its day where that is not today: "tomorrow 2:05 PM", "mañana a las 2:05 p. m.".
+    pub fn the_clock_day(&self, utc_ms: i64, now_ms: i64) -> String {
+        let (then, now) = (local(self.zone, utc_ms), local(self.zone, now_ms));
+        let time = self.the_clock(utc_ms);
+        if days_between(&now, &then) == 0 {
+            return time;
+        }
+        let day = self.day_of(&then, &now);
+        let args = [("day", Arg::Text(&day)), ("time", Arg::Text(&time))];
+        self.with("clock-the-day", &args)
+    }
+
     /// From one time to another: "11:10 AM–12:05 PM"; with days where either is not today.
     pub fn clock_span(&self, from_ms: i64, to_ms: i64, now_ms: i64) -> String {
         let days = [from_ms, to_ms, now_ms].map(|ms| local(self.zone, ms).date());
@@ -111,6 +134,19 @@ mod tests {
             [Locale::EnUs, Locale::EsUs].map(|locale| [test_viewer(locale), metric_viewer(locale)]);
         let [[a, b], [c, d]] = &viewers;
         [a, c, b, d].map(|viewer| write(&Words::of(viewer)))
+    }
+
+    #[test]
+    fn a_spanish_hour_after_a_preposition_has_its_article() {
+        let one = LUNCH - HOUR;
+        let the = |at| all(|say| say.the_clock(at));
+        assert_eq!(the(one), ["1:05 PM", "la 1:05 p. m.", "13:05", "las 13:05"]);
+        assert_eq!(the(one + 12 * HOUR)[3], "la 01:05");
+        assert_eq!(the(LUNCH)[1], "las 2:05 p. m.");
+        assert_eq!(
+            all(|say| say.the_clock_day(one + DAY, LUNCH))[1],
+            "mañana a la 1:05 p. m."
+        );
     }
 
     #[test]

@@ -21,6 +21,21 @@ impl Words<'_> {
         }
     }
 
+    /// "A; B; C": things that hold commas themselves, so that each is seen to be one.
+    pub fn list_apart<S: AsRef<str>>(&self, items: &[S]) -> String {
+        let apart = |list: String, item: &S| match list.as_str() {
+            "" => item.as_ref().to_owned(),
+            list => {
+                let args = [
+                    ("list", Arg::Text(list)),
+                    ("item", Arg::Text(item.as_ref())),
+                ];
+                self.with("list-apart", &args)
+            }
+        };
+        items.iter().fold(String::new(), apart)
+    }
+
     fn appended(&self, list: String, item: &str) -> String {
         if list.is_empty() {
             return item.to_owned();
@@ -54,6 +69,10 @@ mod tests {
         assert_eq!(en.list::<&str>(&[]), "");
         assert_eq!(en.list(&["ribs"]), "ribs");
         assert_eq!(en.list(&["ribs", "butt"]), "ribs and butt");
+        assert_eq!(
+            en.list_apart(&["the flat, its thickest", "the point"]),
+            "the flat, its thickest; the point"
+        );
         assert_eq!(
             en.list(&["ribs", "butt", "turkey"]),
             "ribs, butt and turkey"

@@ -5,12 +5,13 @@ use super::{
     date::{datetime_field, instant, read_time},
     hour::{Day, Typed, day, time_of_day},
     scan::{plain, quoted},
+    spoken::in_figures,
 };
 use crate::{
     moment::MINUTE,
     words::zone::{instant_of, local},
 };
-use chrono::{Datelike, NaiveTime, TimeDelta, Weekday};
+use chrono::{Datelike, NaiveTime, TimeDelta, Timelike, Weekday};
 
 /// Which of the occurrences of a time of day is meant.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,11 +28,22 @@ pub enum Seek {
 /// is 02:05 to a viewer with a 24-hour clock; with a 12-hour clock it is whichever half of the day `seek` finds,
 /// except with a day named, where it is refused. Gaps and repeated hours are as [`instant_of`] says.
 pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Result<i64, Refused> {
-    let plain = plain(text);
+    let plain = in_figures(&plain(text));
     let (day, time) = day(&plain);
     let typed = time_of_day(time, say.viewer().hours).ok_or_else(|| unread(say, text))?;
-    match (day, typed) {
-        (None, _) => instant(say, sought(say, typed, reference_ms, seek)),
+    at(say, text, (day, typed), reference_ms, seek)
+}
+
+/// The instant of what was read of `text`.
+fn at(
+    say: &Words<'_>,
+    text: &str,
+    read: (Option<Day>, Typed),
+    reference_ms: i64,
+    seek: Seek,
+) -> Result<i64, Refused> {
+    match read {
+        (None, typed) => instant(say, sought(say, typed, reference_ms, seek)),
         (Some(Day::Off(days)), Typed::Sure(time)) => {
             instant(say, on_day(say, reference_ms, days, time))
         }
@@ -42,13 +54,28 @@ pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Resu
     }
 }
 
-/// Reads when something is to be: as [`clock`] reads the next one, or the value of a form's date-and-time field.
+/// Reads when a meal is to be: as [`clock`] reads the next one, or the value of a form's date-and-time field. With a day
+/// named, a bare time from twelve to before six is after noon: nobody is called to table before dawn (common practice,
+/// no source). Any other is still asked back.
 pub fn when(say: &Words<'_>, text: &str, reference_ms: i64) -> Result<i64, Refused> {
     let is_date = |text: &str| text.starts_with(|c: char| c.is_ascii_digit()) && text.contains('-');
     match is_date(text.trim()) {
         true => datetime_field(say, text),
-        false => clock(say, text, reference_ms, Seek::Next),
+        false => meal(say, text, reference_ms),
     }
+}
+
+fn meal(say: &Words<'_>, text: &str, reference_ms: i64) -> Result<i64, Refused> {
+    let plain = in_figures(&plain(text));
+    let (day, time) = day(&plain);
+    let typed = match time_of_day(time, say.viewer().hours) {
+        Some(Typed::Half(time)) if day.is_some() && time.hour() < 6 => {
+            Typed::Sure(time + TimeDelta::hours(12))
+        }
+        Some(typed) => typed,
+        None => return Err(unread(say, text)),
+    };
+    at(say, text, (day, typed), reference_ms, Seek::Next)
 }
 
 /// Reads the value of a form's time field, always "14:05" whatever the viewer's clock.
@@ -178,7 +205,7 @@ mod tests {
             Ok(-10)
         );
         for text in [
-            "", "2:5", "25:00", "13 pm", "0 am", "14:60", "2 pm!", "2.05", "123", "two", "2:",
+            "", "2:5", "25:00", "13 pm", "0 am", "14:60", "2 pm!", "2.05", "123", "zwei", "2:",
             "14 h 5",
         ] {
             assert!(
@@ -224,6 +251,29 @@ mod tests {
     }
 
     #[test]
+    fn a_meal_is_read_as_it_is_said() {
+        for viewer in [Locale::EnUs, Locale::EsUs].map(test_viewer) {
+            let say = Words::of(&viewer);
+            for (text, hours) in [
+                ("two", 5),
+                ("doce", 3),
+                ("a las dos de la tarde", 5),
+                ("half past two", 5),
+                ("tomorrow at two", 29),
+                ("mañana a las dos", 29),
+                ("mañana a las dos de la tarde", 29),
+                ("mañana al mediodía", 27),
+                ("el domingo a la una", 28),
+                ("tomorrow at 7 in the evening", 34),
+            ] {
+                let read = when(&say, text, MORNING).map(|ms| (ms - MORNING) / HOUR);
+                assert_eq!(read, Ok(hours), "{text}");
+            }
+            assert!(when(&say, "mañana a las siete", MORNING).is_err());
+        }
+    }
+
+    #[test]
     fn when_takes_a_date_as_well() {
         let viewer = test_viewer(Locale::EnUs);
         let say = Words::of(&viewer);
@@ -252,7 +302,7 @@ mod tests {
             hours_from_morning(&viewer, "tomorrow 6:30", Seek::Next)
                 .unwrap_err()
                 .reason,
-            "“tomorrow 6:30” can be morning or afternoon. Type 6:30 AM or 6:30 PM."
+            "“tomorrow 6:30” can be morning or afternoon. Type it with 6:30 AM or 6:30 PM."
         );
     }
 

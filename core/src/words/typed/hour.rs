@@ -76,7 +76,7 @@ pub(super) fn day(text: &str) -> (Option<Day>, &str) {
         (None, Some((day, end))) => (Some(day), text[..end].trim_end_matches([' ', ','])),
         (None, None) => (None, text),
     };
-    let before = ["at ", "a las ", "a la ", "a "];
+    let before = ["at ", "a las ", "a la ", "al ", "a ", "las ", "la "];
     let time = before.iter().find_map(|word| rest.strip_prefix(word));
     let time = time.unwrap_or(rest);
     (day, time.strip_suffix(" on").unwrap_or(time))

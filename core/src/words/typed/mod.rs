@@ -13,6 +13,7 @@ mod hour;
 mod measure;
 mod name;
 mod scan;
+mod spoken;
 mod temperature;
 mod weight;
 

@@ -84,10 +84,16 @@ pub(super) fn quoted(text: &str) -> String {
 /// decimal round it.
 pub(super) fn number(text: &str) -> Result<(Thousandths, &str), Fault> {
     let (whole, rest) = digits(text);
+    if let Some((part, after)) = fraction(text) {
+        return Ok((part, after));
+    }
     if whole.is_empty() {
         return Err(Fault::Unread);
     }
     let whole = whole.parse().unwrap_or(i64::MAX).min(WHOLE_MAX);
+    if let Some((part, after)) = part_after(rest) {
+        return Ok((whole * 1_000 + part, after));
+    }
     let mark = rest.chars().next().filter(|c| matches!(c, '.' | ','));
     let (decimals, after) = mark.map_or(("", rest), |_| digits(&rest[1..]));
     if decimals.is_empty() {
@@ -131,6 +137,49 @@ pub(super) fn quantities(text: &str) -> Result<Vec<(Thousandths, &str)>, Fault> 
     Ok(parts)
 }
 
+/// A part after a whole number: "3 1/2", "3½", "3 y media", "3 and a half".
+fn part_after(rest: &str) -> Option<(Thousandths, &str)> {
+    let spaced = rest.trim_start();
+    let apart = spaced.len() < rest.len();
+    let is_close = spaced.starts_with(|c| sign(c).is_some());
+    if let Some(found) = fraction(spaced).filter(|_| apart || is_close) {
+        return Some(found);
+    }
+    let halves = ["and a half", "y media", "y medio"];
+    let after = halves.iter().find_map(|half| spaced.strip_prefix(half))?;
+    (apart && !after.starts_with(char::is_alphabetic)).then_some((500, after))
+}
+
+/// A fraction at the start of a text, less than one: "1/2", "3/4", "½".
+fn fraction(text: &str) -> Option<(Thousandths, &str)> {
+    let mut letters = text.chars();
+    if let Some(part) = letters.next().and_then(sign) {
+        return Some((part, letters.as_str()));
+    }
+    let (over, rest) = digits(text);
+    let (under, after) = digits(rest.strip_prefix('/')?);
+    let (over, under) = (over.parse::<i64>().ok()?, under.parse::<i64>().ok()?);
+    let is_part = (1..=16).contains(&under) && (1..under).contains(&over);
+    let is_over = !after.starts_with(['/', '.', ',']);
+    (is_part && is_over).then(|| ((over * 1_000 + under / 2) / under, after))
+}
+
+/// A fraction of one sign, in thousandths.
+const fn sign(c: char) -> Option<Thousandths> {
+    Some(match c {
+        '½' => 500,
+        '¼' => 250,
+        '¾' => 750,
+        '⅓' => 333,
+        '⅔' => 667,
+        '⅛' => 125,
+        '⅜' => 375,
+        '⅝' => 625,
+        '⅞' => 875,
+        _ => return None,
+    })
+}
+
 fn digits(text: &str) -> (&str, &str) {
     text.split_at(
         text.find(|c: char| !c.is_ascii_digit())
@@ -162,6 +211,25 @@ mod tests {
             })
         );
         assert_eq!(number(".5"), Err(Fault::Unread));
+    }
+
+    #[test]
+    fn fractions_are_read_as_people_write_them() {
+        for (text, size, rest) in [
+            ("3 1/2", 3_500, ""),
+            ("3½ lb", 3_500, " lb"),
+            ("1/2 lb", 500, " lb"),
+            ("3 ¾", 3_750, ""),
+            ("4 and a half lb", 4_500, " lb"),
+            ("3 y media", 3_500, ""),
+            ("2 1/3kg", 2_333, "kg"),
+        ] {
+            assert_eq!(number(text), Ok((size, rest)), "{text}");
+        }
+        for text in ["3 3/2", "3 1/0", "3 1/2/3", "31/2", "1/99", "3 y mediados"] {
+            let whole = number(text).is_ok_and(|(_, rest)| rest.is_empty());
+            assert!(!whole, "{text}");
+        }
     }
 
     #[test]

@@ -129,6 +129,8 @@ mod tests {
             "8 lb 4",
             "132 oz",
             "8 libras 4 onzas",
+            "8 1/4",
+            "8¼ lb",
             "3.742 kg",
         ] {
             assert_eq!(weight(&us, text, &MEAT_GRAMS), Ok(3_742), "{text}");

@@ -61,7 +61,7 @@ fn nothing_is_done_to_a_meat_that_cannot_be() {
         (
             nothing,
             "A check has one to 40 results.",
-            "Una prueba tiene de uno a 40",
+            "Una revisión tiene de uno a 40",
         ),
         (
             check(r.turkey, TestResult::Bone(BoneShowing::HalfInch)),
