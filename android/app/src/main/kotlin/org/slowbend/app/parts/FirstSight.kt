@@ -1,11 +1,13 @@
 package org.slowbend.app.parts
 
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.layout.Placeable
 import androidx.compose.ui.layout.SubcomposeLayout
+import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.unit.Constraints
 import androidx.compose.ui.unit.Dp
 
@@ -23,19 +25,20 @@ fun FirstSight(
 ) = SubcomposeLayout(Modifier.fillMaxWidth()) { constraints ->
     val loose = constraints.copy(minHeight = 0, maxHeight = Constraints.Infinity)
     fun of(slot: Any, content: @Composable () -> Unit) = subcompose(slot) { Column { content() } }.map { it.measure(loose) }
+    // Only measured: it is neither placed nor read out.
+    fun tried(slot: Any, content: @Composable () -> Unit) = of(slot) { Box(Modifier.clearAndSetSemantics {}) { content() } }.high()
     val above = of("top", top)
     val room = (if (high == Dp.Infinity) PLENTY else high.roundToPx()) - above.high()
-    val rows = mutableListOf<List<Placeable>>()
-    while (rows.size < meats && (rows.isEmpty() || rows.sumOf { it.high() } < room)) {
-        val index = rows.size
-        rows += of(index) { meat(index) }
+    val heights = mutableListOf<Int>()
+    while (heights.size < meats && (heights.isEmpty() || heights.sum() < room)) {
+        val index = heights.size
+        heights += tried("meat? $index") { meat(index) }
     }
-    var counted = of("rest ${rows.size}") { rest(rows.size) }
-    while (rows.size > 1 && rows.sumOf { it.high() } + counted.high() > room) {
-        rows.removeAt(rows.lastIndex)
-        counted = of("rest ${rows.size}") { rest(rows.size) }
+    while (heights.size > 1 && heights.sum() + tried("rest? ${heights.size}") { rest(heights.size) } > room) {
+        heights.removeAt(heights.lastIndex)
     }
-    val all = above + rows.flatten() + counted
+    val shown = heights.size
+    val all = above + (0 until shown).flatMap { of(it) { meat(it) } } + of("rest") { rest(shown) }
     layout(constraints.maxWidth, all.high()) {
         var y = 0
         for (one in all) {

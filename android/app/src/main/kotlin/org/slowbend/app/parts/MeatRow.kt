@@ -66,7 +66,7 @@ fun RestRow(counted: String, onTap: () -> Unit) = Column(
     Arrangement.SpaceBetween,
 ) {
     HorizontalDivider(thickness = 2.dp, color = LocalInks.current.rule)
-    Fitted(counted, LocalInks.current.page.ink, boardOf(At2m.MEAT_MM), Modifier.padding(horizontal = 4.dp))
+    Fitted(counted, LocalInks.current.page.ink, boardOf(At2m.MEAT_MM * COUNTED), Modifier.padding(horizontal = 4.dp))
     Spacer(Modifier)
 }
 
@@ -89,3 +89,6 @@ private fun NameAndBrief(name: String, brief: String, ink: Color, style: TextSty
         Text(brief, color = ink, style = narrow, softWrap = false)
     }
 }
+
+/** How large the count of the rest is beside the names of meats, so that it stays on one line: read when stepping closer. */
+private const val COUNTED = 0.75f
