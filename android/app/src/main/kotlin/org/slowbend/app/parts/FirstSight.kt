@@ -25,6 +25,7 @@ fun FirstSight(
 ) = SubcomposeLayout(Modifier.fillMaxWidth()) { constraints ->
     val loose = constraints.copy(minHeight = 0, maxHeight = Constraints.Infinity)
     fun of(slot: Any, content: @Composable () -> Unit) = subcompose(slot) { Column { content() } }.map { it.measure(loose) }
+
     // Only measured: it is neither placed nor read out.
     fun tried(slot: Any, content: @Composable () -> Unit) = of(slot) { Box(Modifier.clearAndSetSemantics {}) { content() } }.high()
     val above = of("top", top)

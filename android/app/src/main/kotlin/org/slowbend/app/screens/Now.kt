@@ -87,7 +87,7 @@ fun Now(screen: Pitside, shell: Shell) = BoxWithConstraints(Modifier.fillMaxSize
 }
 
 /** Above and below: as little as there may be, so that three meats are seen under the one next thing. */
-private val EDGE = 2.dp
+private val EDGE = 1.dp
 
 @Composable
 private fun Scrolled(modifier: Modifier, content: @Composable () -> Unit) =
@@ -106,7 +106,7 @@ private fun Act(screen: Pitside, shell: Shell) {
     Verb(now)
     val first = now.first()
     if (first.isEmpty()) return
-    Row(Modifier.fillMaxWidth().height(IntrinsicSize.Min).padding(vertical = 2.dp), Arrangement.spacedBy(8.dp)) {
+    Row(Modifier.fillMaxWidth().height(IntrinsicSize.Min).padding(vertical = 1.dp), Arrangement.spacedBy(8.dp)) {
         first.forEach { button ->
             val main = button.tone == Tone.MAIN
             Tap(button.label, Modifier.weight(1f).fillMaxHeight(), main, mm(At2m.TARGET_MM), style = type.headlineMedium) {
@@ -123,7 +123,7 @@ private fun Headline.first() = buttons.filter { it.tone == Tone.MAIN || it == la
 private fun Verb(now: Headline) {
     val inks = LocalInks.current.of(now.weight)
     Column(
-        Modifier.fillMaxWidth().background(inks.ground).padding(horizontal = 6.dp, vertical = 2.dp).testTag("headline")
+        Modifier.fillMaxWidth().background(inks.ground).padding(horizontal = 6.dp, vertical = 1.dp).testTag("headline")
             .semantics(mergeDescendants = true) {
                 liveRegion = LiveRegionMode.Polite
                 heading()
