@@ -1,4 +1,4 @@
-//! All addresses. Start at [`app`]: tests call it in-process.
+//! All addresses. Start at [`app_behind`]: tests call it in-process.
 
 use crate::{
     assets, demo, forms,

@@ -1,4 +1,4 @@
-//! The home post: Slowbend in any browser, from one binary, and its command line. Start at [`app::app`] for the pages,
+//! The home post: Slowbend in any browser, from one binary, and its command line. Start at [`app::app_behind`] for the pages,
 //! at [`cli`] for the commands.
 
 mod app;
