@@ -14,7 +14,7 @@ mod tests;
 pub use answer::{Clock, ClocksAnswer};
 pub use rules::{Kept, Rules};
 
-use super::food_log::{Flag, Follow, GAP_MS, NotALog, TempAt};
+use super::food_log::{Flag, Follow, GAP_MS, NotALog, TempAt, follow_all};
 use crate::units::Mk;
 use serde::{Deserialize, Serialize};
 
@@ -144,16 +144,6 @@ impl Clocks {
 /// Where there are none that food can have, or they are not in order.
 pub fn clocks(input: &ClocksInput) -> Result<ClocksAnswer, NotALog> {
     let mut so_far = Clocks::of(input.kept);
-    let mut flags = vec![];
-    for reading in &input.readings {
-        flags.extend(so_far.push(*reading)?);
-    }
-    if input
-        .readings
-        .last()
-        .is_some_and(|last| last.at > input.now)
-    {
-        return Err(NotALog::OutOfOrder);
-    }
+    let flags = follow_all(&input.readings, input.now, |reading| so_far.push(reading))?;
     so_far.answer(input.now, flags).ok_or(NotALog::Empty)
 }

@@ -1,4 +1,5 @@
 use super::*;
+use crate::safety::food_log::walk::walk;
 use crate::{
     moment::{HOUR, MINUTE},
     safety::Source,
@@ -140,14 +141,9 @@ proptest! {
         was_hot: bool,
     ) {
         let kept = Kept { intact, was_hot, ..HALF_BIRD };
-        let mut path = vec![at(0, start)];
-        let mut f = start;
-        for (change, n) in changes.iter().zip(1..) {
-            f = (f + change).clamp(40, 170);
-            path.push(at(9 * n, f));
-        }
+        let path = walk(start, &changes, 40..=170);
         let now = 9 * changes.len() as i64;
-        let gap = ask(kept, vec![at(0, start), at(now, f)], now);
+        let gap = ask(kept, vec![path[0], path[changes.len()]], now);
         let known = ask(kept, path, now);
         prop_assert_eq!(&known.flags, &vec![]);
         let spent = |answer: &ClocksAnswer| answer.coming_up.spent_ms + answer.standing.spent_ms;

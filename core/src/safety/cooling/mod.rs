@@ -15,7 +15,7 @@ pub use forecast::{Forecast, Pan, Surroundings};
 
 use super::{
     Source,
-    food_log::{Flag, Follow, NotALog, Step, TempAt},
+    food_log::{Flag, Follow, NotALog, Step, TempAt, follow_all},
 };
 use crate::{moment::HOUR, units::Mk};
 use serde::{Deserialize, Serialize};
@@ -169,17 +169,7 @@ impl Cooling {
 /// Where the readings are not in order, or there are neither readings nor a pan with a temperature.
 pub fn cooling(input: &CoolingInput) -> Result<CoolingAnswer, NotALog> {
     let mut so_far = Cooling::default();
-    let mut flags = vec![];
-    for reading in &input.readings {
-        flags.extend(so_far.push(*reading)?);
-    }
-    if input
-        .readings
-        .last()
-        .is_some_and(|last| last.at > input.now)
-    {
-        return Err(NotALog::OutOfOrder);
-    }
+    let flags = follow_all(&input.readings, input.now, |reading| so_far.push(reading))?;
     let read = so_far.follow.now().map(|(last, _)| last.temp);
     let forecast = input.pan.and_then(|pan| forecast::forecast(&pan, read));
     if read.is_none() && forecast.is_none() {

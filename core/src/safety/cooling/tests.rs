@@ -1,5 +1,6 @@
 use super::{slab::first_term, *};
 use crate::moment::MINUTE;
+use crate::safety::food_log::walk::walk;
 use proptest::prelude::*;
 
 fn at(minute: i64, f: i64) -> TempAt {
@@ -131,12 +132,7 @@ proptest! {
         changes in prop::collection::vec(-60i64..60, 2..30),
         keep in 1usize..28,
     ) {
-        let mut all = vec![at(0, start)];
-        let mut f = start;
-        for (change, n) in changes.iter().zip(1..) {
-            f = (f + change).clamp(35, 150);
-            all.push(at(9 * n, f));
-        }
+        let all = walk(start, &changes, 35..=150);
         let mut fewer = all.clone();
         fewer.drain(1..keep.min(changes.len()));
         let now = 9 * changes.len() as i64;

@@ -11,7 +11,7 @@ mod tests;
 use super::{
     Minimum, Source,
     clocks::{Clock, Clocks, ClocksAnswer, Kept},
-    food_log::{NotALog, TempAt},
+    food_log::{NotALog, TempAt, follow_all},
 };
 use crate::units::Mk;
 use serde::{Deserialize, Serialize};
@@ -79,12 +79,9 @@ pub struct FireOutAnswer {
 /// Where there is no reading that food can have, or they are not in order.
 pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
     let mut so_far = Clocks::strict(input.kept);
-    let mut flags = vec![];
-    for reading in &input.readings {
-        flags.extend(so_far.push(*reading)?);
-    }
+    let flags = follow_all(&input.readings, input.now, |reading| so_far.push(reading))?;
     let last = input.readings.last().ok_or(NotALog::Empty)?;
-    if last.at > input.now || input.found_at > input.now {
+    if input.found_at > input.now {
         return Err(NotALog::OutOfOrder);
     }
     let is_read = last.at >= input.found_at;

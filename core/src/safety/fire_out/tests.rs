@@ -1,4 +1,5 @@
 use super::*;
+use crate::safety::food_log::walk::walk;
 use crate::{
     checks::Cut,
     moment::{HOUR, MINUTE},
@@ -110,14 +111,9 @@ proptest! {
         was_hot: bool,
     ) {
         let kept = Kept { intact, was_hot, ..BREAST };
-        let mut path = vec![at(0, start)];
-        let mut f = start;
-        for (change, n) in changes.iter().zip(1..) {
-            f = (f + change).clamp(40, 170);
-            path.push(at(9 * n, f));
-        }
+        let path = walk(start, &changes, 40..=170);
         let now = 9 * changes.len() as i64;
-        let gap = ask(kept, vec![at(0, start), at(now, f)], now, now);
+        let gap = ask(kept, vec![path[0], path[changes.len()]], now, now);
         let known = ask(kept, path, now, now);
         prop_assert_eq!(known.unknown_ms, 0);
         prop_assert!(hardness(gap.advice) >= hardness(known.advice), "{:?} {:?}", gap, known);

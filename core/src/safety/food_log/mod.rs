@@ -5,6 +5,8 @@
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+pub mod walk;
 
 use crate::{
     moment::{MINUTE, SECOND},
@@ -160,5 +162,24 @@ impl Follow {
             (false, true) => Some(Doubt::Gap),
             (false, false) => None,
         }
+    }
+}
+
+/// Gives all readings to `push`, oldest first; what is not known of them.
+///
+/// # Errors
+/// Where one is older than the one before, or later than `now`.
+pub fn follow_all(
+    readings: &[TempAt],
+    now: i64,
+    mut push: impl FnMut(TempAt) -> Result<Option<Flag>, NotALog>,
+) -> Result<Vec<Flag>, NotALog> {
+    let mut flags = vec![];
+    for reading in readings {
+        flags.extend(push(*reading)?);
+    }
+    match readings.last() {
+        Some(last) if last.at > now => Err(NotALog::OutOfOrder),
+        _ => Ok(flags),
     }
 }

@@ -16,7 +16,7 @@ pub use food::{Logs, PasteurizedFood};
 
 use super::{
     Source,
-    food_log::{Flag, Follow, NotALog, Step, TempAt},
+    food_log::{Flag, Follow, NotALog, Step, TempAt, follow_all},
 };
 use crate::{moment::HOUR, units::Mk};
 use serde::{Deserialize, Serialize};
@@ -157,9 +157,6 @@ pub fn lethality(input: &LethalityInput) -> Result<LethalityAnswer, NotALog> {
         return Err(NotALog::Empty);
     }
     let mut so_far = Lethality::of(input.food);
-    let mut flags = vec![];
-    for reading in &input.readings {
-        flags.extend(so_far.push(*reading)?);
-    }
+    let flags = follow_all(&input.readings, i64::MAX, |reading| so_far.push(reading))?;
     Ok(so_far.answer(flags))
 }
