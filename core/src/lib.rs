@@ -12,6 +12,7 @@ pub mod checks;
 pub mod cook;
 pub mod door;
 pub mod error;
+pub mod finish;
 pub mod forms;
 pub mod ids;
 pub mod log;
