@@ -13,6 +13,7 @@ pub mod cook;
 pub mod door;
 pub mod error;
 pub mod finish;
+pub mod fire;
 pub mod forms;
 pub mod ids;
 pub mod log;

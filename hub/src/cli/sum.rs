@@ -11,6 +11,7 @@ use slowbend_core::{
     cadence::openings::lid_openings,
     card::check,
     checks::verdict,
+    fire::{fuel, smoke},
     probes::probe_word,
     safety::{clocks::clocks, cooling::cooling, fire_out::fire_out, lethality::lethality},
 };
@@ -62,6 +63,8 @@ const SUMS: &[Sum] = sums![
     "cooling" "whether cooked food gets cold in time, and how long a pan of some depth takes" cooling,
     "fire-out" "what to do with food whose fire went out at a time that nobody knows" fire_out,
     "wet-bulb" "what a wet thermometer shows in humid air, also as hot as a pit's" wet_bulb,
+    "fuel" "what a pit loses and burns, in the units that hands count" fuel,
+    "smoke" "smoke in words: how strong, whether it burns clean, what to do" smoke,
     "rub" "a rub by weight, and all the salt and sodium that comes to the meat" rub,
     "brine" "the salt for a brine, by the water, by the brine or by the meat" brine,
     "mop" "how much mop the hours ahead take, and in which pots" mop,
@@ -185,6 +188,17 @@ mod tests {
         assert_eq!(answer["enough"], false);
         let refused = (find("portions").unwrap().run)(&lunch(0).to_string()).unwrap_err();
         assert!(refused.starts_with("Nobody is to eat"), "{refused}");
+    }
+
+    #[test]
+    fn a_fire_is_reckoned_and_degrees_for_millikelvin_are_told() {
+        let drum = |temp: i64| json!({ "pit": "drum", "pit_temp": temp, "minutes": 60 });
+        let answer = ask("fuel", drum(394_261));
+        assert_eq!(answer["unit"], "chimney");
+        let refused = (find("fuel").unwrap().run)(&drum(250).to_string()).unwrap_err();
+        assert!(refused.contains("it looks like degrees"), "{refused}");
+        let smoke = ask("smoke", json!({ "from": "chunks", "wood": "fruit" }));
+        assert_eq!(smoke["advice"], json!(["one_more_chunk"]));
     }
 
     #[test]
