@@ -15,6 +15,7 @@ pub mod error;
 pub mod finish;
 pub mod fire;
 pub mod forms;
+pub mod heat;
 pub mod ids;
 pub mod log;
 pub mod moment;
