@@ -197,6 +197,11 @@ impl Slowbend {
         self.door().work(moment, steps)
     }
 
+    /// Makes forecasts from now on, in [`work`](Self::work): a shell that shows them asks for it once, at open.
+    pub fn make_forecasts(&self) -> Result<(), Trouble> {
+        self.door().make_forecasts()
+    }
+
     /// Lets go of files and locks before the platform freezes the process.
     pub fn suspend(&self) -> Result<(), Trouble> {
         self.door().suspend()

@@ -1,6 +1,7 @@
 //! The whole job of Slowbend, with no clock, no network and no platform.
 
 pub mod acts;
+pub mod ahead;
 pub mod air;
 pub mod alarms;
 pub mod batch;

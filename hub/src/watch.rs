@@ -3,6 +3,7 @@
 
 use crate::{demo, home::Home};
 use slowbend_core::{
+    door::Slowbend,
     error::Trouble,
     moment::{HOUR, Moment, SECOND},
     words::Viewer,
@@ -14,6 +15,8 @@ use tokio::sync::broadcast::error::RecvError;
 const STEPS: u32 = 50;
 /// How often the demo's probes are read.
 const DEMO_EVERY: i64 = 30 * SECOND;
+/// Forecasts are made so long after their instant, so that what was read up to it has come in. Common practice, no source.
+const READ_MS: i64 = 10 * SECOND;
 /// What comes sooner is waited for this long: no tight loop, whatever a list says.
 const AT_LEAST: i64 = SECOND;
 
@@ -42,24 +45,46 @@ pub async fn watch(home: Arc<Home>) {
 /// Does what is due, and says how long to wait, in milliseconds.
 async fn turn(home: &Arc<Home>) -> Result<i64, Trouble> {
     let (here, device) = (Arc::clone(home), home.device);
-    while home.ask(|door, moment| door.work(moment, STEPS)).await? {}
+    if work(home).await? {
+        home.changed();
+    }
     home.ask(move |door, moment| {
         let demo = match &here.invented {
             Some(it) => demo::go_on(door, it, moment)?,
             None => false,
         };
         let next = next_ring(door, &Viewer::default_for(device), moment)?;
+        let next = next.min(next_forecast(door, moment));
         let wait = if demo { next.min(DEMO_EVERY) } else { next };
         Ok(wait.clamp(AT_LEAST, HOUR))
     })
     .await
 }
 
-fn next_ring(
-    door: &mut slowbend_core::door::Slowbend,
-    viewer: &Viewer,
-    moment: &Moment,
-) -> Result<i64, Trouble> {
+/// Does all the slow work there is; answers whether a forecast was finished, so that open pages are not as they were.
+async fn work(home: &Arc<Home>) -> Result<bool, Trouble> {
+    let mut forecast = false;
+    loop {
+        let step = |door: &mut Slowbend, moment: &Moment| {
+            let before = door.forecasts_finished();
+            let more = door.work(moment, STEPS)?;
+            Ok((more, door.forecasts_finished() > before))
+        };
+        let (more, finished) = home.ask(step).await?;
+        forecast |= finished;
+        if !more {
+            return Ok(forecast);
+        }
+    }
+}
+
+/// How long until forecasts are made again, milliseconds.
+fn next_forecast(door: &Slowbend, moment: &Moment) -> i64 {
+    let next = door.works_next(moment);
+    next.map_or(HOUR, |at| at - moment.utc_ms + READ_MS)
+}
+
+fn next_ring(door: &mut Slowbend, viewer: &Viewer, moment: &Moment) -> Result<i64, Trouble> {
     let list = door.alarms(viewer, moment, crate::home::ALARMS)?;
     let ahead = list
         .alarms

@@ -10,6 +10,7 @@ from find import find, holds
 
 MINUTE = 60_000
 ALARMS = 60
+STEPS = 16
 ZONE = "America/Chicago"
 
 
@@ -206,6 +207,12 @@ class Night:
 
     def _restart(self, by):
         self.device(by).restart(self.now)
+
+    def _forecast(self, by):
+        door = self.device(by).door
+        door.make_forecasts()
+        while door.work(self.now, STEPS):
+            pass
 
     def _join(self, told):
         self.device(told["by"]).door.join_crew(self.device(told["of"]).door.log(), self.now)

@@ -2,6 +2,7 @@
 
 use super::{Cook, Crew, Piece};
 use crate::{
+    ahead::Forecasts,
     ids::{CookId, DeviceId, PieceId},
     readings::Tails,
 };
@@ -16,6 +17,8 @@ pub struct Known<'a> {
     pub cooks: &'a BTreeMap<CookId, Cook>,
     /// The last hours of every probe.
     pub tails: &'a Tails,
+    /// The last forecast of each meat on a pit. Screens alone read them: no ring, no rhythm and no verdict does.
+    pub ahead: &'a Forecasts,
     /// This device.
     pub device: DeviceId,
     /// What happened to this device that a person should be told.

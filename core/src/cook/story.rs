@@ -26,6 +26,7 @@ pub(crate) struct Told {
     crew: Crew,
     cooks: BTreeMap<CookId, Cook>,
     tails: Tails,
+    pub(crate) ahead: crate::ahead::Forecasts,
     pub(crate) warnings: Vec<super::Warning>,
 }
 
@@ -106,6 +107,7 @@ impl Story {
             crew: fold::crew(&mut of_crew),
             cooks: cooks.collect(),
             tails: self.tails.clone(),
+            ahead: crate::ahead::Forecasts::new(),
             warnings: vec![],
         }
     }
@@ -118,6 +120,7 @@ impl Told {
             crew: &self.crew,
             cooks: &self.cooks,
             tails: &self.tails,
+            ahead: &self.ahead,
             warnings: &self.warnings,
             device: device(on),
         }

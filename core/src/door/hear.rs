@@ -68,7 +68,7 @@ impl Slowbend {
 
     /// The settled readings of a series from `from` to `to`, both included: sealed, unsealed, and not yet written. Beside
     /// them how many sealed runs could not be read.
-    fn readings_between(
+    pub(super) fn readings_between(
         &mut self,
         source: &str,
         sensor: &str,

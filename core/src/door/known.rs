@@ -22,6 +22,7 @@ impl Slowbend {
             crew: &self.crew,
             cooks: &self.cooks,
             tails: &self.tails,
+            ahead: &self.ahead.shown,
             device: self
                 .store
                 .as_ref()
@@ -32,6 +33,7 @@ impl Slowbend {
 
     /// Loads a group: from its cache and what came after it where that is enough, else from all its entries.
     pub(super) fn load(&mut self, group: Group) -> Result<(), Trouble> {
+        self.ahead.stir();
         match group {
             Group::Crew => {
                 let cached = self.store()?.cached::<(Crew, Option<Order>)>(group)?;
@@ -106,6 +108,7 @@ impl Slowbend {
         known: &[fold::Known],
         seq: i64,
     ) -> Result<(), Trouble> {
+        self.ahead.stir();
         let mark = self.marks.get(&group).copied().unwrap_or_default();
         let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
         let hidden = |one: &fold::Known| match group {

@@ -10,12 +10,13 @@
 //! | [`absorb`](Slowbend::absorb) | takes entries of other devices |
 //! | one call a screen | the screen as plain records |
 //! | [`alarms`](Slowbend::alarms) | the ordered list of what must ring |
-//! | [`work`](Slowbend::work) | the slow part, in bounded steps |
+//! | [`work`](Slowbend::work) | the slow part, forecasts among it, in bounded steps |
 //! | [`suspend`](Slowbend::suspend) | lets go of the disk before the platform freezes the process |
 //!
 //! Because shells only pull, a process that was killed needs nothing restored: it asks again.
 
 mod act;
+mod ahead;
 mod alarms;
 mod card;
 mod clock;
@@ -76,6 +77,7 @@ pub struct Slowbend {
     /// The series whose sealed readings are in the tails.
     tailed: BTreeSet<(String, String)>,
     pending: readings::Pending,
+    ahead: ahead::Forecasting,
     warnings: Vec<Warning>,
     clock: ClockWatch,
     /// What the wall clock said at the last look.

@@ -35,6 +35,7 @@ impl Slowbend {
             tails: Tails::default(),
             tailed: BTreeSet::new(),
             pending: Default::default(),
+            ahead: Default::default(),
             warnings: vec![],
             clock: ClockWatch::default(),
             utc_ms: moment.utc_ms,
@@ -104,7 +105,8 @@ impl Slowbend {
         self.marks.clear();
         self.load(Group::Crew)?;
         self.load_open_cooks()?;
-        self.load_tails()
+        self.load_tails()?;
+        self.load_forecasts()
     }
 
     /// Lets go of files and locks. The next call opens them again.

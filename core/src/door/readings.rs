@@ -55,6 +55,7 @@ impl Slowbend {
         self.store()?;
         self.notice_clock(moment);
         sound(batch, moment)?;
+        self.ahead.heard(batch);
         for reading in batch {
             self.tails
                 .forget_after(&reading.source, &reading.sensor, self.latest());

@@ -1,5 +1,6 @@
 //! The one door, opened and shut.
 
+mod ahead;
 mod cached;
 mod charts;
 mod lines;

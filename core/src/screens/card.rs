@@ -101,6 +101,7 @@ pub fn card_words(viewer: &Viewer, card: &Card, moment: &Moment) -> String {
         crew: &crew,
         cooks: &cooks,
         tails: &tails,
+        ahead: &crate::ahead::NOTHING,
         device: viewer.device,
         warnings: &[],
     };

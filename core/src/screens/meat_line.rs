@@ -27,7 +27,7 @@ impl Glance<'_> {
                     .cloned()
                     .collect();
                 let due = self.first(&ours);
-                let line = self.meat_line(cook, piece, due);
+                let line = self.meat_line(cook, piece, due, dues);
                 let at = due.map_or(i64::MAX, |due| due.at);
                 let order = (line.weight, at, line.name.clone(), piece.id);
                 (order, (line, self.brief(cook, piece, due)))
@@ -67,7 +67,7 @@ impl Glance<'_> {
         self.say.with("brief-hours", &args)
     }
 
-    fn meat_line(&self, cook: &Cook, piece: &Piece, due: Option<&Due>) -> Line {
+    fn meat_line(&self, cook: &Cook, piece: &Piece, due: Option<&Due>, dues: &[Due]) -> Line {
         let stage = self.where_it_is(piece);
         let over = matches!(
             piece.stage(self.now).map(|passed| passed.stage),
@@ -90,6 +90,7 @@ impl Glance<'_> {
             }
             weight = weight.min(Weight::Call);
         }
+        rest.extend(self.ahead_line(cook, piece, dues));
         rest.extend(self.last_temperature(cook, piece));
         let judged = self.verdict(cook, piece).ok().filter(|_| !over);
         let tried = judged.filter(|_| !piece.checks.is_empty());

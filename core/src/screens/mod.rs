@@ -3,6 +3,7 @@
 //! Start at [`pitside()`]. Each screen says until when it is true (`until`, milliseconds since 1970); after that, ask
 //! again. Screens are pure functions of what is known, the viewer and the moment: the same three give the same bytes.
 
+mod ahead;
 mod begin;
 mod buttons;
 mod card;
@@ -53,6 +54,7 @@ mod watch;
 mod why;
 mod write;
 
+pub use ahead::{AheadCard, AheadChoice};
 pub use begin::{BeginMeat, BeginScreen, NewPit, begin};
 pub use card::{CardScreen, card, card_words};
 pub use check::check;

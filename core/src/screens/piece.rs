@@ -39,6 +39,7 @@ pub fn piece(
         about: glance.about(piece),
         state: glance.where_it_is(piece),
         next,
+        ahead: glance.ahead_card(cook, piece, &dues),
         facts: glance.facts(cook, piece),
         verdict: glance.verdict_with_job(cook, piece, &dues),
         checks: glance.passes(piece),

@@ -277,6 +277,7 @@ records! {
         /** Cut, weight, what was done to it. */ about: String,
         /** Where it is and since when. */ state: String,
         /** What is next for it and why. */ next: Vec<Line>,
+        /** The hours ahead, where they are forecast. */ #[serde(default)] ahead: Option<super::AheadCard>,
         /** Facts: pit, cadence, wrap, last wetting, pull point. */ facts: Vec<Line>,
         /** Its verdict in words. */ verdict: VerdictText,
         /** What was found and when. */ checks: Vec<Line>,

@@ -78,6 +78,37 @@ impl Store {
         Ok(())
     }
 
+    /// What was kept under a name that is no group's, if this version of the fold kept it.
+    pub fn kept<T: DeserializeOwned>(&self, name: &[u8]) -> Result<Option<T>> {
+        let mut statement = self
+            .conn
+            .prepare_cached("SELECT state FROM cache WHERE name = ? AND fold = ?")?;
+        let row: Option<Vec<u8>> = statement
+            .query_row(params![name, FOLD_VERSION], |row| row.get(0))
+            .optional()?;
+        Ok(row.and_then(|state| rmp_serde::from_slice(&state).ok()))
+    }
+
+    /// Keeps something under a name that is no group's, in the place of what was there.
+    pub fn keep<T: Serialize>(&self, name: &[u8], kept: &T) -> Result<()> {
+        let state =
+            rmp_serde::to_vec_named(kept).map_err(|e| super::StoreTrouble::Other(e.to_string()))?;
+        self.conn
+            .prepare_cached(
+                "INSERT OR REPLACE INTO cache (name, fold, seq, state) VALUES (?, ?, 0, ?)",
+            )?
+            .execute(params![name, FOLD_VERSION, state])?;
+        Ok(())
+    }
+
+    /// Drops what was kept under a name.
+    pub fn drop_kept(&self, name: &[u8]) -> Result<()> {
+        self.conn
+            .prepare_cached("DELETE FROM cache WHERE name = ?")?
+            .execute([name])?;
+        Ok(())
+    }
+
     /// Whether the list of cooks was made by this version of the fold.
     pub fn lines_are_current(&self) -> Result<bool> {
         Ok(super::open::meta(&self.conn, "lines")?.as_deref() == Some(&FOLD_VERSION.to_string()))

@@ -33,6 +33,7 @@ subjects!(
     "dishes",
     "door",
     "errors",
+    "forecast",
     "frame",
     "handover",
     "hearing",

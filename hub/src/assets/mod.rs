@@ -20,6 +20,7 @@ pub const CSS: &str = concat!(
     include_str!("css/card.css"),
     include_str!("css/cuts.css"),
     include_str!("css/readings.css"),
+    include_str!("css/ahead.css"),
     include_str!("css/opening.css"),
     include_str!("css/media.css"),
 );

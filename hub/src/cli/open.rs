@@ -35,7 +35,8 @@ pub fn open(data: Option<PathBuf>) -> Result<Opened, End> {
         install_id,
         entropy: data::entropy(),
     };
-    let door = Slowbend::open(args, &clock.moment(&zone))?;
+    let mut door = Slowbend::open(args, &clock.moment(&zone))?;
+    door.make_forecasts()?;
     Ok(Opened {
         door,
         clock,

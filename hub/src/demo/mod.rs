@@ -93,6 +93,7 @@ fn in_its_folder(
         entropy: data::entropy(),
     };
     let mut door = Slowbend::open(args, moment)?;
+    door.make_forecasts()?;
     let device = door.device()?;
     let own = Viewer {
         device,

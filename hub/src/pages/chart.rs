@@ -2,7 +2,7 @@
 //! phone and on a wall. Curves are told apart by dashes, width and number, never by color. Start at [`figure`].
 
 use maud::{Markup, html};
-use slowbend_core::screens::{Chart, Curve, LevelKind, Stroke, Tick};
+use slowbend_core::screens::{AreaKind, Chart, Curve, LevelKind, Stroke, Tick};
 use std::fmt::Write;
 
 /// Labels nearer to each other than this, thousandths of the height, are pushed apart: those of lines across, and numbers.
@@ -37,7 +37,7 @@ fn field(chart: &Chart) -> Markup {
     let strong = |tick: &Tick| tick.strong.then_some("strong");
     html! {
         svg .field viewBox=(view) preserveAspectRatio="none" aria-hidden="true" {
-            @for area in &chart.areas { polygon .area points=(outline(chart, &area.upper, &area.lower)) {} }
+            @for area in &chart.areas { polygon .area data-kind=(shaded(area.kind)) points=(outline(chart, &area.upper, &area.lower)) {} }
             @for tick in &chart.degrees { path .grid d=(format!("M0 {}H{}", down(chart, tick.at), chart.width)) {} }
             @for tick in &chart.hours { path .grid data-tick=[strong(tick)] d=(format!("M{} 0V{}", tick.at, chart.height)) {} }
             @for level in &chart.levels {
@@ -68,8 +68,8 @@ pub fn level_sample(of: LevelKind) -> Markup {
 }
 
 /// How an area is drawn, beside its words.
-pub fn area_sample() -> Markup {
-    html! { svg .sample viewBox="0 0 60 12" preserveAspectRatio="none" aria-hidden="true" { rect .area width="60" height="12" {} } }
+pub fn area_sample(of: AreaKind) -> Markup {
+    html! { svg .sample viewBox="0 0 60 12" preserveAspectRatio="none" aria-hidden="true" { rect .area data-kind=(shaded(of)) width="60" height="12" {} } }
 }
 
 /// Which of its kind a stroke is, counted from 0 in four ways of drawing.
@@ -157,6 +157,7 @@ fn numbers(chart: &Chart) -> Vec<(String, String, u32)> {
     let ends: Vec<(&Curve, i64, i64)> = chart
         .curves
         .iter()
+        .filter(|curve| curve.number > 0)
         .filter_map(|curve| {
             let [.., x, y] = curve.points[..] else {
                 return None;
@@ -207,6 +208,14 @@ const fn stroke(stroke: Stroke) -> &'static str {
         Stroke::Meat => "meat",
         Stroke::Hand => "hand",
         Stroke::Doubtful => "doubtful",
+        Stroke::Ahead => "ahead",
+    }
+}
+
+const fn shaded(kind: AreaKind) -> &'static str {
+    match kind {
+        AreaKind::Band => "band",
+        AreaKind::Ahead => "ahead",
     }
 }
 

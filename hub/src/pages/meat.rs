@@ -1,10 +1,11 @@
 //! One meat: how it stands, what comes next for it, and the stages it can go to.
 
-use super::{Page, Sheet, layout::Head, meat_forms, parts};
+use super::{Page, Sheet, ahead, layout::Head, meat_forms, parts};
 use maud::{Markup, html};
-use slowbend_core::screens::PieceScreen;
+use slowbend_core::screens::{Chart, PieceScreen};
 
-pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
+/// `chart`: what was read of it and is forecast, where it is.
+pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, chart: Option<&Chart>) -> (Head, Markup) {
     let head = Head {
         title: screen.title.clone(),
         until: screen.until,
@@ -18,6 +19,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen) -> (Head, Markup) {
         (parts::verdict(sheet, &screen.verdict))
         p { a .button data-tone="main" href=(Page::Check(screen.piece).path()) { (words.check) } }
         (parts::section(words.next, &screen.next))
+        @if let Some(card) = &screen.ahead { (ahead::section(sheet, card, chart)) }
         section .more { h2 { (words.did) } (parts::buttons(sheet, "stage", &screen.buttons)) }
         (parts::cautions(&screen.cautions))
         div .quiet {

@@ -2,6 +2,7 @@
 //!
 //! Core makes the screens; here they become HTML and nothing is decided.
 
+mod ahead;
 mod begin;
 mod card;
 mod chart;
@@ -162,7 +163,11 @@ pub async fn render(
                 timeline::page(&sheet, &door.timeline(viewer, cook, beside.before, moment)?)
             }
             Page::Write(cook) => write::page(&sheet, &door.write_down(viewer, cook, moment)?),
-            Page::Meat(piece) => meat::page(&sheet, &door.piece(viewer, piece, moment)?),
+            Page::Meat(piece) => {
+                let screen = door.piece(viewer, piece, moment)?;
+                let chart = ahead::chart_of(door, viewer, &screen, moment)?;
+                meat::page(&sheet, &screen, chart.as_ref())
+            }
             Page::Cuts => cuts::all(&door.cuts(viewer, &beside.find, moment)),
             Page::Cut(cut) => cuts::one(&door.cut(viewer, cut, moment)),
             Page::Check(piece) => check::page(&sheet, &door.check(viewer, piece, moment)?),

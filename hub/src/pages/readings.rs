@@ -77,10 +77,10 @@ fn series(screen: &ReadingsScreen, index: usize, line: &SeriesLine) -> Markup {
 }
 
 /// What is not a curve.
-fn legend(chart: &Chart) -> Markup {
+pub fn legend(chart: &Chart) -> Markup {
     html! {
         ul .legend {
-            @for area in &chart.areas { li { (chart::area_sample()) span { (area.text) } } }
+            @for area in &chart.areas { li { (chart::area_sample(area.kind)) span { (area.text) } } }
             @for level in &chart.levels { li { (chart::level_sample(level.kind)) span { (level.text) } } }
         }
     }

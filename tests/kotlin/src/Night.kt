@@ -47,6 +47,7 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
             "wait" -> utcMs += told.jsonPrimitive.long * MINUTE
             "rang" -> phone(told.text).ring()
             "restart" -> phone(told.text).restart()
+            "forecast" -> phone(told.text).forecast()
             "sync" -> sync(told as JsonArray)
             else -> live(kind, told as JsonObject)
         }

@@ -32,6 +32,12 @@ interface Phone : AutoCloseable {
         core.rang(due.map { it.id }, moment)
     }
 
+    /** It makes forecasts from now on, and does all the slow work there is. */
+    fun forecast() = ask { core, _, moment ->
+        core.makeForecasts()
+        while (core.work(moment, STEPS)) Unit
+    }
+
     /** The screen [see] was asked for and is [record]: the place for a shell to say what it shows. */
     fun shows(see: String, of: String?, record: Any) = Unit
 }
@@ -65,6 +71,9 @@ class BarePhone(private var seed: Int, holder: JsonObject, border: Border, priva
         folder.deleteRecursively()
     }
 }
+
+/** How many steps of the slow work are done at once. */
+private const val STEPS = 16u
 
 /** By so much the seed of a phone rises when it is opened again. */
 const val RESTART = 100

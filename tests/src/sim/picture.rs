@@ -42,6 +42,7 @@ impl Picture {
             crew: &self.crew,
             cooks: &self.cooks,
             tails,
+            ahead: &slowbend_core::ahead::NOTHING,
             device,
             warnings: &[],
         }

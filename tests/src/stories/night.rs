@@ -27,6 +27,9 @@ use tempfile::TempDir;
 /// How many alarms a phone is asked to keep.
 const ALARMS: u32 = 60;
 
+/// How many steps of the slow work are done at once.
+const STEPS: u32 = 16;
+
 /// One device and who holds it.
 struct Device {
     door: Slowbend,
@@ -77,6 +80,7 @@ impl Night {
             Step::Alarms(ringing) => self.alarms(ringing),
             Step::Rang(by) => self.rang(by),
             Step::Restart(by) => self.restart(by),
+            Step::Forecast(by) => self.forecast(by),
             Step::Join(joining) => self.join(joining),
             Step::Sync(names) => self.sync(names),
         }
@@ -303,6 +307,14 @@ impl Night {
             .map(|alarm| alarm.id)
             .collect();
         device.door.rang(&due, &now).map_err(reason)
+    }
+
+    fn forecast(&mut self, by: &str) -> Held {
+        let now = self.now.clone();
+        let device = self.device(by)?;
+        device.door.make_forecasts().map_err(reason)?;
+        while device.door.work(&now, STEPS).map_err(reason)? {}
+        Ok(())
     }
 
     fn restart(&mut self, by: &str) -> Held {

@@ -56,6 +56,8 @@ pub enum Step {
     Rang(String),
     /// Somebody's app is closed and opened again.
     Restart(String),
+    /// Somebody's device makes forecasts from now on, and does all the slow work there is.
+    Forecast(String),
     /// Somebody joins somebody else's crew.
     Join(Joining),
     /// These devices meet: each gives the others all that it has.

@@ -138,6 +138,7 @@ impl Night {
                 crew: &self.crew,
                 cooks: &self.cooks,
                 tails: &tails,
+                ahead: &crate::ahead::NOTHING,
                 device: self.viewer.device,
                 warnings: &[],
             },

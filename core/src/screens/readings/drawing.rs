@@ -1,7 +1,7 @@
 //! The chart: curves, lines across, and what is shaded.
 
 use super::{
-    Area, Chart, Curve, Heard, LevelKind, LevelLine, Tick, Wanted,
+    Area, AreaKind, Chart, Curve, Heard, LevelKind, LevelLine, Tick, Wanted,
     lines::{shifted, stroke},
     strands::At,
 };
@@ -12,7 +12,7 @@ use crate::{
     ids::PitId,
     log::Band,
     safety::minimum,
-    screens::glance::Glance,
+    screens::{ahead::fan, glance::Glance},
     units::Mk,
     words::Arg,
 };
@@ -40,6 +40,7 @@ impl Glance<'_> {
         let (across, bands) = (self.across(wanted), self.bands(cook, wanted));
         temps.extend(across.iter().map(|line| line.temp));
         temps.extend(bands.iter().flat_map(|(_, band)| [band.low, band.high]));
+        temps.extend(fan::temps(fan::fan_of(&self.known, wanted.of, self.now)));
         let (low, high) = (temps.iter().min()?, temps.iter().max()?);
         let scale = Scale::holding(*low, *high, self.viewer.temperature);
         Some(Chart {
@@ -54,12 +55,16 @@ impl Glance<'_> {
             areas: bands
                 .iter()
                 .map(|(pit, band)| self.area(wanted, &scale, *pit, band))
+                .chain(self.fan_area(wanted.of, &wanted.span, &scale))
                 .collect(),
             levels: across
                 .into_iter()
                 .map(|line| self.level(&scale, line))
                 .collect(),
-            curves: curves(wanted, heard, &scale),
+            curves: curves(wanted, heard, &scale)
+                .into_iter()
+                .chain(self.fan_middle(wanted.of, &wanted.span, &scale))
+                .collect(),
             lanes: self.lanes(cook, wanted),
         })
     }
@@ -192,6 +197,7 @@ impl Glance<'_> {
         let args = [("pit", Arg::Text(&name)), ("band", Arg::Text(&held))];
         Area {
             text: self.say.with("chart-band", &args),
+            kind: AreaKind::Band,
             upper: across(band.high),
             lower: across(band.low),
         }

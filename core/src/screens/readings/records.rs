@@ -43,6 +43,19 @@ pub enum Stroke {
     Hand,
     /// A probe of which nobody said where it sits, or a thermometer that cannot be believed: a dotted line.
     Doubtful,
+    /// What was not read but is forecast: short dashes.
+    Ahead,
+}
+
+/// What is shaded.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum AreaKind {
+    /// Where a pit is held.
+    Band,
+    /// Where the inside of a meat will likely be.
+    Ahead,
 }
 
 /// What a line across a chart stands for.
@@ -94,7 +107,7 @@ records! {
         /** How many steps. */ height: u32,
         /** The lines of the hours. */ hours: Vec<Tick>,
         /** The lines of the degrees. */ degrees: Vec<Tick>,
-        /** What is shaded between two lines: where a pit is held. */ areas: Vec<Area>,
+        /** What is shaded between two lines: where a pit is held, where a meat will likely be. */ areas: Vec<Area>,
         /** Lines across. */ levels: Vec<LevelLine>,
         /** The curves. */ curves: Vec<Curve>,
         /** What was done meanwhile, a lane for each kind of thing. */ lanes: Vec<Lane>,
@@ -107,7 +120,7 @@ records! {
     }
     /// One curve as one value.
     Curve {
-        /** Whose: the number of the series. */ number: u32,
+        /** Whose: the number of the series; 0 = of none. */ number: u32,
         /** How it is drawn. */ stroke: Stroke,
         /** x, y, x, y… */ points: Vec<i32>,
         /** How many points each unbroken piece has; between two there is a gap. */ runs: Vec<u32>,
@@ -115,6 +128,7 @@ records! {
     /// What is shaded: between two lines of points.
     Area {
         /** What it is. */ text: String,
+        /** What it stands for. */ kind: AreaKind,
         /** The upper line: x, y, x, y… */ upper: Vec<i32>,
         /** The lower line. */ lower: Vec<i32>,
     }

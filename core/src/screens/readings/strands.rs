@@ -9,6 +9,7 @@ use crate::{
     log::Where,
     moment::{HOUR, MINUTE},
     readings::{Reading, settle::settle},
+    screens::ahead::fan::fan_of,
     units::Mk,
 };
 
@@ -96,15 +97,21 @@ pub fn wanted(known: &Known<'_>, of: ReadingsOf, hours: Option<u32>, now: i64) -
     let (from, to) = stretch(cook, of, &strands, now);
     let hours = hours.filter(|hours| HOURS.contains(hours));
     let shown = hours.map_or(from, |hours| from.max(to - i64::from(hours) * HOUR));
-    let span = Span::over(shown, to, COLUMNS_MOST);
+    let ahead = fan_of(known, of, now).last();
+    let span = Span::over(
+        shown,
+        ahead.map_or(to, |last| to.max(last.at + 1)),
+        COLUMNS_MOST,
+    );
+    let read_to = ahead.map_or(span.to(), |_| to);
     let row = ROWS
         .into_iter()
-        .find(|(most, _)| span.to() - span.from <= *most);
+        .find(|(most, _)| read_to - span.from <= *most);
     let row = row.map_or(2 * HOUR, |(_, row)| row);
     Some(Wanted {
         cook: cook.id,
         of,
-        rows: Span::in_steps(span.from, span.to(), row),
+        rows: Span::in_steps(span.from, read_to, row),
         span,
         strands,
         hours,

@@ -6,6 +6,7 @@
 
 mod clock;
 mod day;
+mod day_part;
 mod duration;
 mod list;
 mod temperature;

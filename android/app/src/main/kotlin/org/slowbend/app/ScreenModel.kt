@@ -48,7 +48,10 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
         }
     private var before: Long? = null
     private val handler = Handler(Looper.getMainLooper())
-    private val again = Runnable { refresh() }
+    private val again = Runnable {
+        app.door.work()
+        refresh()
+    }
     private val changed = Changed { _, _, _ -> app.main.execute { refresh() } }
 
     val place get() = placeOf(path.last())

@@ -44,7 +44,7 @@ open class SlowbendApp : Application() {
 
     /** Opens the database. The name of this installation lies outside backups, so that a copied database is noticed. */
     open fun open(moment: Moment): SlowbendInterface =
-        Slowbend.open(File(filesDir, "slowbend").path, installId(), moment)
+        Slowbend.open(File(filesDir, "slowbend").path, installId(), moment).also { it.makeForecasts() }
 
     private fun installId(): String {
         val file = File(noBackupFilesDir, "install_id")

@@ -20,6 +20,7 @@ fun Meat(screen: PieceScreen, shell: Shell) = Page(screen.title, shell) {
     Text(screen.about, style = type.bodyLarge)
     Text(screen.state, style = type.titleLarge)
     Section(shell.frame?.next, screen.next, shell)
+    screen.ahead?.let { Ahead(it, shell) }
     Verdict(screen.verdict, shell)
     Links(screen.links, shell)
     Buttons(screen.buttons, shell)

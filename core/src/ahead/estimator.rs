@@ -1,0 +1,25 @@
+//! What carries a forecast: the one door between following a cook and the sums of `finish`.
+
+use crate::finish::{Facts, Forecast};
+
+/// One meat, followed from one instant of the grid to the next. Law: what it comes to depends on the facts it was shown
+/// and on nothing else, so its bytes, read back, go on as it would have.
+pub trait Estimator: Send {
+    /// Takes in what is new in `facts` since the last time, in at most `steps` bounded steps; answers whether there is more.
+    fn absorb(&mut self, facts: &Facts, steps: u32) -> bool;
+    /// Forecasts from there in at most `steps` bounded steps; none = more steps are needed.
+    fn forecast(&mut self, facts: &Facts, steps: u32) -> Option<Forecast>;
+    /// All of it, to go on from after the process was killed.
+    fn to_bytes(&self) -> Vec<u8>;
+}
+
+/// How estimators are made.
+#[derive(Clone, Copy)]
+pub struct Made {
+    /// Changes whenever the same facts come to something else: what was kept of another version is thrown away.
+    pub version: i64,
+    /// One that has seen nothing yet.
+    pub begin: fn(&Facts) -> Box<dyn Estimator>,
+    /// One that was kept; none where the bytes are not its own.
+    pub read: fn(&[u8]) -> Option<Box<dyn Estimator>>,
+}
