@@ -20,6 +20,7 @@ pub mod heat;
 pub mod ids;
 pub mod log;
 pub mod moment;
+pub mod plan;
 pub mod probes;
 pub mod qr;
 pub mod readings;

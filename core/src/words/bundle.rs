@@ -42,6 +42,7 @@ subjects!(
     "pages",
     "phones",
     "pits",
+    "plan",
     "probes",
     "readings",
     "rings",

@@ -12,6 +12,7 @@ use slowbend_core::{
     card::check,
     checks::verdict,
     fire::{fuel, smoke},
+    plan::plan,
     probes::probe_word,
     safety::{clocks::clocks, cooling::cooling, fire_out::fire_out, lethality::lethality},
 };
@@ -70,6 +71,7 @@ const SUMS: &[Sum] = sums![
     "mop" "how much mop the hours ahead take, and in which pots" mop,
     "portions" "how much meat to buy for so many people, and how many what is there feeds" portions,
     "shopping" "one list for the whole cook, and what a plate costs" shopping,
+    "plan" "when to do what so that all is ready, from a household: run sheet, chance, proof" plan,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];

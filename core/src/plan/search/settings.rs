@@ -1,0 +1,178 @@
+//! How the temperatures of all pits may run together. Start at [`Settings`].
+
+use super::table::{Least, NEVER, Table};
+use crate::plan::{
+    cost::Level,
+    household::GRID_MIN,
+    model::{Model, Task},
+};
+
+/// The most settings that are kept to be searched.
+const KEPT_MAX: usize = 200_000;
+/// So many bounds of settings count as one node.
+const BOUNDS_A_NODE: i64 = 16;
+
+/// A setting and its bound.
+pub(super) type Bounded = (u128, Vec<usize>);
+
+/// All settings, by their bounds.
+pub(super) struct Settings<'a> {
+    model: &'a Model,
+    table: &'a Table,
+    /// For each pit, the least of each task and slot at it and all after it, however they run.
+    after: Vec<Vec<Vec<Least>>>,
+}
+
+impl<'a> Settings<'a> {
+    pub fn new(model: &'a Model, table: &'a Table) -> Self {
+        let none = || -> Vec<Vec<Least>> {
+            let tasks = model.tasks.iter();
+            let slots = |task: &Task| model.servings[task.serving].len();
+            tasks
+                .map(|task| {
+                    vec![
+                        Least {
+                            alone: NEVER,
+                            least: NEVER
+                        };
+                        slots(task)
+                    ]
+                })
+                .collect()
+        };
+        let mut after = vec![none()];
+        for pit in (0..model.pits.len()).rev() {
+            let mut here = after[after.len() - 1].clone();
+            for (task, slots) in here.iter_mut().enumerate() {
+                for (serve, least) in slots.iter_mut().enumerate() {
+                    *least = least.or(table.anyhow(task, serve, pit));
+                }
+            }
+            after.push(here);
+        }
+        after.reverse();
+        Self {
+            model,
+            table,
+            after,
+        }
+    }
+
+    /// No plan costs less.
+    pub fn least(&self) -> u128 {
+        self.bound(&[], true)
+    }
+
+    /// The bound of all settings that begin so.
+    fn bound(&self, begun: &[usize], whole: bool) -> u128 {
+        let of = |task: usize, serve: usize| {
+            let rest = self.after[begun.len()][task][serve];
+            let pits = begun.iter().enumerate();
+            pits.fold(rest, |least, (pit, profile)| {
+                least.or(self.table.at(task, serve, pit, *profile))
+            })
+        };
+        let steps =
+            (0..begun.len()).filter(|pit| self.model.pits[*pit].profiles[begun[*pit]].steps());
+        let steps = self
+            .model
+            .order
+            .of_level(Level::Openings, steps.count() as i64);
+        bound(self.model, whole, of).saturating_add(steps)
+    }
+
+    /// A few settings to begin with: the best of those that change one pit at a time, from each best one.
+    pub fn promising(&self) -> Vec<Vec<usize>> {
+        let mut setting = vec![0; self.model.pits.len()];
+        let mut bound = u128::MAX;
+        loop {
+            let before = bound;
+            for pit in 0..setting.len() {
+                for profile in 0..self.model.pits[pit].profiles.len() {
+                    let mut other = setting.clone();
+                    other[pit] = profile;
+                    let its = self.bound(&other, true);
+                    if its < bound {
+                        (setting, bound) = (other, its);
+                    }
+                }
+            }
+            if bound == before {
+                return vec![setting];
+            }
+        }
+    }
+
+    /// All settings with a bound below `limit`, the least first; and whether there were too many to tell.
+    pub fn below(&self, limit: u128, nodes: &mut i64, budget: i64) -> (Vec<Bounded>, bool) {
+        let mut kept = vec![];
+        let mut bounds = 0;
+        let most = (budget - *nodes).max(0) * BOUNDS_A_NODE;
+        let cut_short = !self.extend(&mut vec![], limit, &mut kept, &mut bounds, most);
+        *nodes += bounds / BOUNDS_A_NODE;
+        kept.sort();
+        (kept, cut_short)
+    }
+
+    fn extend(
+        &self,
+        begun: &mut Vec<usize>,
+        limit: u128,
+        kept: &mut Vec<Bounded>,
+        bounds: &mut i64,
+        most: i64,
+    ) -> bool {
+        let whole = begun.len() == self.model.pits.len();
+        let bound = self.bound(begun, whole);
+        *bounds += 1;
+        if bound >= limit {
+            return true;
+        }
+        if kept.len() >= KEPT_MAX || *bounds > most {
+            return false;
+        }
+        if whole {
+            kept.push((bound, begun.clone()));
+            return true;
+        }
+        (0..self.model.pits[begun.len()].profiles.len()).all(|profile| {
+            begun.push(profile);
+            let went_on = self.extend(begun, limit, kept, bounds, most);
+            begun.pop();
+            went_on
+        })
+    }
+}
+
+/// The least of a plan where each task costs no less than `of` says: the sum of what each costs whatever else is chosen, and
+/// beside it, where the setting is `whole`, the largest part of any one that is shared.
+fn bound(model: &Model, whole: bool, of: impl Fn(usize, usize) -> Least) -> u128 {
+    let (mut sum, mut shared) = (0u128, 0u128);
+    for (serving, slots) in model.servings.iter().enumerate() {
+        let (mut alone, mut with_shared) = (NEVER, NEVER);
+        for (serve, slot) in slots.iter().enumerate() {
+            let late = (slot - slots[0]) * GRID_MIN;
+            let mut here = model.order.of_level(Level::Late, late);
+            let mut most = 0;
+            for (task, _) in served_at(model, serving) {
+                let its = of(task, serve);
+                here = here.saturating_add(its.alone);
+                most = most.max(its.least.saturating_sub(its.alone));
+            }
+            alone = alone.min(here);
+            with_shared = with_shared.min(here.saturating_add(most));
+        }
+        sum = sum.saturating_add(alone);
+        shared = shared.max(with_shared - alone);
+    }
+    match whole {
+        _ if sum >= NEVER => NEVER,
+        true => sum + shared,
+        false => sum,
+    }
+}
+
+fn served_at(model: &Model, serving: usize) -> impl Iterator<Item = (usize, &Task)> {
+    let tasks = model.tasks.iter().enumerate();
+    tasks.filter(move |(_, task)| task.serving == serving)
+}
