@@ -29,6 +29,8 @@ pub(super) struct Choice {
     pub cut: i16,
     /// What it costs whatever else is chosen.
     pub alone: u128,
+    /// What of that is for waiting cut.
+    pub waits: u128,
     /// The same with what it costs where nothing else is chosen: no plan with it costs less.
     pub least: u128,
     /// The night slots in which it has hands on.
@@ -105,19 +107,34 @@ fn allowed(task: &Task, site: Site<'_>) -> bool {
     }
 }
 
-/// The first and the last slot to begin in.
+/// The first and the last slot to begin in: outside, it could not go on yet, would be held too long, or be ready too late.
 fn starts(model: &Model, task: &Task, site: Site<'_>, served: i64) -> (i64, i64) {
     match task.fixed {
-        Fixed::On { .. } => (0, 0),
-        Fixed::Off { at } => (at, at),
-        Fixed::Nothing => {
-            let preheat = match site {
-                Site::Pit(pit, _) => model.pits[pit].preheat,
-                Site::Kitchen => 0,
-            };
-            (task.earliest().max(preheat), served)
-        }
+        Fixed::On { .. } => return (0, 0),
+        Fixed::Off { at } => return (at, at),
+        Fixed::Nothing => {}
     }
+    let (preheat, halves) = match site {
+        Site::Pit(pit, profile) => {
+            let half = |temp: usize| task.times[pit][temp].map(|times| times[1]);
+            (model.pits[pit].preheat, [half(profile.a), half(profile.b)])
+        }
+        Site::Kitchen => (
+            0,
+            [
+                task.times
+                    .first()
+                    .and_then(|pit| pit[0])
+                    .map(|times| times[1]),
+                None,
+            ],
+        ),
+    };
+    let halves = || halves.into_iter().flatten();
+    let cut = served - up(i64::from(task.cut.0)).max(task.reheat);
+    let first = cut - task.cut.1 - up(task.hold.2) - up(halves().max().unwrap_or(0));
+    let last = cut - down(task.rest_least) - down(halves().min().unwrap_or(0));
+    (first.max(task.earliest()).max(preheat), last)
 }
 
 /// A task begun in a slot.
@@ -239,9 +256,11 @@ fn choice(
     let away = (task.hold.0 - ready.hold)
         .max(ready.hold - task.hold.1)
         .max(0);
+    let waits = order.of_level(Level::Hold, wait * GRID_MIN);
     let alone = order.of_level(Level::NotReady, ready.short)
         + order.of_level(Level::Temperature, ready.outside)
-        + order.of_level(Level::Hold, away + wait * GRID_MIN);
+        + order.of_level(Level::Hold, away)
+        + waits;
     let jobs = jobs(task, ready);
     let night = night(model, &jobs);
     let mut choice = Choice {
@@ -253,6 +272,7 @@ fn choice(
         late: ready.late as i16,
         cut: ready.cut as i16,
         alone,
+        waits,
         least: alone,
         night,
         jobs,

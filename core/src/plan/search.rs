@@ -13,6 +13,7 @@ mod finish;
 mod room;
 mod settings;
 mod table;
+mod waits;
 
 pub(super) use descend::Best;
 

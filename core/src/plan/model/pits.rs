@@ -103,9 +103,9 @@ pub(super) fn all(
             profiles: profiles(
                 pit,
                 &temps,
-                from.unwrap_or(0).max(0),
-                slots,
+                (from.unwrap_or(0), slots),
                 household.from_ms,
+                night,
             ),
         }
     };
@@ -125,8 +125,14 @@ fn first_start(task: &Task, servings: &[Vec<i64>]) -> i64 {
     first - up(longest.unwrap_or(0)) - up(task.hold.2) - up(i64::from(task.cut.0)) - task.cut.1
 }
 
-/// One temperature throughout, or two with a change on a full hour.
-fn profiles(pit: &Pit, temps: &[usize], from: i64, until: i64, from_ms: i64) -> Vec<Profile> {
+/// One temperature throughout, or two with a change on a full hour of the day, while nobody sleeps and all may ring.
+fn profiles(
+    pit: &Pit,
+    temps: &[usize],
+    slots: (i64, i64),
+    from_ms: i64,
+    night: &Night,
+) -> Vec<Profile> {
     let single = |a: &usize| Profile {
         a: *a,
         b: *a,
@@ -137,7 +143,8 @@ fn profiles(pit: &Pit, temps: &[usize], from: i64, until: i64, from_ms: i64) -> 
         return all;
     }
     let quarter = |slot: i64| from_ms.div_euclid(GRID_MIN * 60_000) + slot;
-    for at in (from.max(1)..until).filter(|slot| quarter(*slot).rem_euclid(4) == 0) {
+    let full = |slot: &i64| quarter(*slot).rem_euclid(4) == 0 && night.mark(*slot) == 0;
+    for at in (slots.0.max(1)..slots.1).filter(full) {
         let pairs = temps
             .iter()
             .flat_map(|a| temps.iter().map(move |b| (*a, *b)));

@@ -1,6 +1,9 @@
 //! How the temperatures of all pits may run together. Start at [`Settings`].
 
-use super::table::{Least, NEVER, Table};
+use super::{
+    table::{Least, NEVER, Table},
+    waits,
+};
 use crate::plan::{
     cost::Level,
     household::GRID_MIN,
@@ -21,6 +24,8 @@ pub(super) struct Settings<'a> {
     table: &'a Table,
     /// For each pit, the least of each task and slot at it and all after it, however they run.
     after: Vec<Vec<Vec<Least>>>,
+    /// The least waiting at each serving.
+    waits: Vec<u128>,
 }
 
 impl<'a> Settings<'a> {
@@ -52,6 +57,9 @@ impl<'a> Settings<'a> {
         }
         after.reverse();
         Self {
+            waits: (0..model.servings.len())
+                .map(|serving| waits::at_least(model, serving))
+                .collect(),
             model,
             table,
             after,
@@ -78,7 +86,7 @@ impl<'a> Settings<'a> {
             .model
             .order
             .of_level(Level::Openings, steps.count() as i64);
-        bound(self.model, whole, of).saturating_add(steps)
+        bound(self.model, &self.waits, whole, of).saturating_add(steps)
     }
 
     /// A few settings to begin with: the best of those that change one pit at a time, from each best one.
@@ -146,7 +154,7 @@ impl<'a> Settings<'a> {
 
 /// The least of a plan where each task costs no less than `of` says: the sum of what each costs whatever else is chosen, and
 /// beside it, where the setting is `whole`, the largest part of any one that is shared.
-fn bound(model: &Model, whole: bool, of: impl Fn(usize, usize) -> Least) -> u128 {
+fn bound(model: &Model, waits: &[u128], whole: bool, of: impl Fn(usize, usize) -> Least) -> u128 {
     let (mut sum, mut shared) = (0u128, 0u128);
     for (serving, slots) in model.servings.iter().enumerate() {
         let (mut alone, mut with_shared) = (NEVER, NEVER);
@@ -162,7 +170,7 @@ fn bound(model: &Model, whole: bool, of: impl Fn(usize, usize) -> Least) -> u128
             alone = alone.min(here);
             with_shared = with_shared.min(here.saturating_add(most));
         }
-        sum = sum.saturating_add(alone);
+        sum = sum.saturating_add(alone.saturating_add(waits[serving]));
         shared = shared.max(with_shared - alone);
     }
     match whole {

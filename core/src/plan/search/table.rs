@@ -11,7 +11,7 @@ pub(super) const NEVER: u128 = u128::MAX >> 4;
 /// The least of one task at one site for one slot of its serving.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Least {
-    /// Of what it costs whatever else is chosen.
+    /// Of what it costs whatever else is chosen, but for waiting cut.
     pub alone: u128,
     /// With what it costs where nothing else is chosen.
     pub least: u128,
@@ -104,8 +104,8 @@ fn least(model: &Model, task: &crate::plan::model::Task, site: Site<'_>, serve: 
     let mut least = Least::NONE;
     each(model, task, site, serve, |choice| {
         least = least.or(Least {
-            alone: choice.alone,
-            least: choice.least,
+            alone: choice.alone - choice.waits,
+            least: choice.least - choice.waits,
         });
     });
     least
