@@ -2,6 +2,7 @@
 //! Start at [`asked`]. Nothing claimed for `now` or later is in it, so two devices that hold the same entries ask the same.
 
 use super::{
+    facts::{DoneWhen, Facts, Likeness, Tried, Wrapped},
     minutes::{as_one, by_minute, coldest_by_minute},
     stays::{Stay, stays},
 };
@@ -12,7 +13,6 @@ use crate::{
         cuts::{CutFacts, Degrees, DoneBy},
     },
     cook::{Cook, Known, Pass, Piece, Probe, verdict_input::standing},
-    finish::{DoneWhen, Facts, Likeness, Tried, Wrapped},
     ids::ThermometerId,
     log::{Stage, Where},
     readings::Reading,
@@ -54,12 +54,12 @@ impl Asked {
             both.map(|(sat, read)| by_minute(read, sat.shift)).collect()
         };
         let mut inner = thinned(&self.inside, inside);
-        inner.push(self.read_by_hand);
         inner.retain(|series| !series.is_empty());
         inner.sort_by_key(|series| series[0].at);
         Facts {
             pit: as_one(&thinned(&self.pit, pit), self.pit_by_hand),
             inside: inner,
+            by_hand: self.read_by_hand,
             ..self.facts
         }
     }
@@ -76,13 +76,13 @@ pub fn asked(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<
     let facts = Facts {
         key: key(cook, piece),
         cut: piece.cut,
+        form: piece.form.value,
         weight_g: piece.weight_g.value,
         put_on,
-        taken_off: None,
-        began_at: None,
         pit_meant: pit_meant(known, cook, piece, &stays, before),
         pit: vec![],
         inside: vec![],
+        by_hand: vec![],
         wrapped: wrapped(piece, now),
         wetted: rising(piece.wetted.iter().map(|wetted| wetted.when.at), now),
         opened: opened(cook, piece, &stays),
@@ -128,16 +128,11 @@ fn done_when(piece: &Piece) -> DoneWhen {
     let middle = Mk(low.0.midpoint(high.0));
     let least = minimum(piece.cut, piece.form.value).temp;
     match facts.done_by {
-        DoneBy::Feel => DoneWhen::Tender {
-            from: facts.tender_from().max(least),
-            usual: middle.max(least),
-        },
-        DoneBy::FeelAndTemperature if piece.pull_at.value.is_none() => DoneWhen::Heat {
-            mk: middle.max(least),
-        },
-        DoneBy::FeelAndTemperature | DoneBy::Temperature => DoneWhen::Heat {
-            mk: pull_point(piece),
-        },
+        DoneBy::Feel => DoneWhen::Tender,
+        DoneBy::FeelAndTemperature if piece.pull_at.value.is_none() => {
+            DoneWhen::Heat(middle.max(least))
+        }
+        DoneBy::FeelAndTemperature | DoneBy::Temperature => DoneWhen::Heat(pull_point(piece)),
     }
 }
 

@@ -1,6 +1,6 @@
 //! What carries a forecast: the one door between following a cook and the sums of `finish`.
 
-use crate::finish::{Facts, Forecast};
+use super::{Facts, Forecast};
 
 /// One meat, followed from one instant of the grid to the next. Law: what it comes to depends on the facts it was shown
 /// and on nothing else, so its bytes, read back, go on as it would have.
@@ -18,8 +18,8 @@ pub trait Estimator: Send {
 pub struct Made {
     /// Changes whenever the same facts come to something else: what was kept of another version is thrown away.
     pub version: i64,
-    /// One that has seen nothing yet.
-    pub begin: fn(&Facts) -> Box<dyn Estimator>,
-    /// One that was kept; none where the bytes are not its own.
-    pub read: fn(&[u8]) -> Option<Box<dyn Estimator>>,
+    /// One that has seen nothing yet; none where such a meat cannot be followed.
+    pub begin: fn(&Facts) -> Option<Box<dyn Estimator>>,
+    /// One that was kept after it took in just these facts; none where the bytes are not its own.
+    pub read: fn(&[u8], &Facts) -> Option<Box<dyn Estimator>>,
 }

@@ -1,7 +1,7 @@
 //! From a cook under way to what its screens say of the hours ahead.
 //!
 //! Three steps, each a pure function: [`asked`] says which readings a forecast of a meat needs and makes
-//! [`Facts`](crate::finish::Facts) of them; [`Run`] carries an [`Estimator`] from one instant of the grid to the next, so
+//! [`Facts`] of them; [`Run`] carries an [`Estimator`] from one instant of the grid to the next, so
 //! that the same facts come to the same bytes wherever and whenever they are followed; [`settle`] decides what of each
 //! forecast is shown, which moves only when it changes by more than its rounding. The door keeps the last one finished
 //! ([`Ahead`]), and screens read that.
@@ -10,6 +10,8 @@
 
 mod asked;
 mod estimator;
+mod facts;
+mod forecast;
 mod minutes;
 mod run;
 mod shown;
@@ -19,13 +21,12 @@ pub(crate) mod tests;
 
 pub use asked::{Asked, Sitting, asked};
 pub use estimator::{Estimator, Made};
+pub use facts::{DoneWhen, Facts, Likeness, Tried, Wrapped};
+pub use forecast::{Change, Effect, FanPoint, Forecast, Spread, Stall};
 pub use run::{Kept, Run, print, until};
 pub use shown::{Grain, Range, Told, settle};
 
-use crate::{
-    finish::{Forecast, GRID_MS},
-    ids::PieceId,
-};
+use crate::{finish::GRID_MS, ids::PieceId};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 

@@ -1,10 +1,7 @@
 //! One meat followed along the grid: a left fold over its instants, in steps that can be stopped between any two.
 
-use super::{Ahead, Estimator, Made, Told, grid, settle};
-use crate::{
-    finish::{Facts, Forecast, GRID_MS},
-    readings::Reading,
-};
+use super::{Ahead, Estimator, Facts, Forecast, Made, Told, grid, settle};
+use crate::{finish::GRID_MS, readings::Reading};
 use serde::{Deserialize, Serialize};
 
 /// The name of a meat's facts: the same facts, the same name.
@@ -31,25 +28,29 @@ pub struct Kept {
 }
 
 impl Run {
-    /// A run that has followed nothing yet.
-    pub fn begin(made: Made, facts: &Facts) -> Self {
+    /// A run that has followed nothing yet; none where such a meat cannot be followed.
+    pub fn begin(made: Made, facts: &Facts) -> Option<Self> {
         let at = grid(facts.put_on);
-        Self {
+        Some(Self {
             at,
             print: print(&until(facts, at)),
             told: None,
-            state: (made.begin)(&until(facts, at.saturating_add(GRID_MS))),
+            state: (made.begin)(&until(facts, at.saturating_add(GRID_MS)))?,
             under_way: None,
-        }
+        })
     }
 
-    /// The run that was kept, if its bytes can be read.
-    pub fn read(made: Made, kept: &Kept) -> Option<Self> {
+    /// The run that was kept, if it leads to `facts` and its bytes can be read.
+    pub fn read(made: Made, kept: &Kept, facts: &Facts) -> Option<Self> {
+        let so_far = until(facts, kept.at);
+        if kept.at > facts.now || kept.print != print(&so_far) {
+            return None;
+        }
         Some(Self {
             at: kept.at,
             print: kept.print,
             told: kept.told,
-            state: (made.read)(&kept.state)?,
+            state: (made.read)(&kept.state, &so_far)?,
             under_way: None,
         })
     }
@@ -113,9 +114,9 @@ pub fn until(facts: &Facts, now: i64) -> Facts {
     let began = |series: &&Vec<Reading>| series.first().is_some_and(|first| first.at < now);
     let inside = facts.inside.iter().filter(began);
     Facts {
-        taken_off: facts.taken_off.filter(|at| *at < now),
         pit: read(&facts.pit),
         inside: inside.map(|series| read(series)).collect(),
+        by_hand: read(&facts.by_hand),
         wrapped: facts.wrapped[..facts.wrapped.partition_point(|w| w.at < now)].to_vec(),
         wetted: before(&facts.wetted),
         opened: before(&facts.opened),

@@ -1,10 +1,8 @@
 //! What of a forecast is shown: a range that is as coarse as it is far off, and that stays until it is wrong by more than
 //! its rounding. Start at [`settle`].
 
-use crate::{
-    finish::Forecast,
-    moment::{HOUR, MINUTE},
-};
+use super::Forecast;
+use crate::moment::{HOUR, MINUTE};
 use serde::{Deserialize, Serialize};
 
 /// How finely a time is told. The finer, the nearer.
@@ -129,7 +127,7 @@ fn around(from: i64, to: i64, width: i64) -> Range {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::finish::Spread;
+    use crate::ahead::Spread;
     use proptest::prelude::*;
 
     const NOON: i64 = 1_781_370_000_000;

@@ -5,9 +5,8 @@ use super::{
     tiny::TINY,
 };
 use crate::{
-    ahead::{Ahead, Run, until},
+    ahead::{Ahead, Facts, Run, until},
     checks::Cut,
-    finish::Facts,
     readings::Reading,
     units::Mk,
 };
@@ -44,14 +43,14 @@ pub(super) fn follow(
 #[test]
 fn a_run_that_was_killed_at_any_instant_goes_on_to_the_same_bytes() {
     let facts = three_hours();
-    let whole = follow(Run::begin(TINY, &facts), &facts, |run| run);
+    let whole = follow(Run::begin(TINY, &facts).unwrap(), &facts, |run| run);
     let mut steps = 0;
-    let killed = follow(Run::begin(TINY, &facts), &facts, |run| {
+    let killed = follow(Run::begin(TINY, &facts).unwrap(), &facts, |run| {
         steps += 1;
         // What is half taken in is not kept: the process that comes after begins that instant anew.
         let instant = steps % 4 == 0;
         match instant {
-            true => Run::read(TINY, &run.kept()).unwrap(),
+            true => Run::read(TINY, &run.kept(), &facts).unwrap(),
             false => run,
         }
     });
@@ -63,8 +62,8 @@ fn a_run_that_was_killed_at_any_instant_goes_on_to_the_same_bytes() {
 #[test]
 fn followed_instant_by_instant_as_they_come_it_is_the_same_as_all_at_once() {
     let facts = three_hours();
-    let whole = follow(Run::begin(TINY, &facts), &facts, |run| run);
-    let mut run = Run::begin(TINY, &facts);
+    let whole = follow(Run::begin(TINY, &facts).unwrap(), &facts, |run| run);
+    let mut run = Run::begin(TINY, &facts).unwrap();
     for at in (15..=180).step_by(15) {
         let known = until(&facts, minute(at));
         assert!(run.leads_to(&known));
@@ -77,7 +76,7 @@ fn followed_instant_by_instant_as_they_come_it_is_the_same_as_all_at_once() {
 fn what_comes_late_is_noticed_and_what_is_new_is_not() {
     let facts = three_hours();
     let (run, _) = follow(
-        Run::begin(TINY, &facts),
+        Run::begin(TINY, &facts).unwrap(),
         &until(&facts, minute(120)),
         |run| run,
     );

@@ -1,11 +1,10 @@
 //! What is asked of a cook's log, as stories: two pits, a probe that was moved, thermometers, checks, wraps.
 
 use crate::{
-    ahead::{Asked, Sitting, asked},
+    ahead::{Asked, DoneWhen, Facts, Likeness, Sitting, Tried, Wrapped, asked},
     cadence::Cadence,
     checks::{Bend, BoneShowing, Cut, ProbeFeel, Spot, Temperature, TestResult},
     cook::story::{SIX, Story, cook, piece, pit, thermometer},
-    finish::{DoneWhen, Facts, Likeness, Tried, Wrapped},
     log::*,
     moment::MINUTE,
     readings::Reading,
@@ -162,23 +161,20 @@ fn a_probe_counts_while_it_sits_there_and_as_its_thermometer_was_checked() {
 #[test]
 fn one_more_series_that_begins_later_moves_none() {
     let mut story = begun(Cut::PorkButt);
-    bind(&mut story, -5, "second", inside(), None);
-    let hand = Read {
-        place: inside(),
-        thermometer: None,
-        temp: Mk(300_000),
-    };
-    here(&mut story, 20, hand);
+    bind(&mut story, -5, "first", inside(), None);
+    bind(&mut story, -4, "second", inside(), None);
     let at = |at: i64, temp: i64| Reading {
         at: minute(at),
         temp: Mk(temp),
     };
-    let silent = ask(&story, 60).unwrap().facts(&[], &[vec![]]);
-    assert_eq!(silent.inside, [[at(20, 300_000)]]);
-    let speaks = ask(&story, 60)
-        .unwrap()
-        .facts(&[], &[vec![at(30, 301_000)]]);
-    assert_eq!(speaks.inside, [[at(20, 300_000)], [at(30, 301_000)]]);
+    let facts = |first: Vec<Reading>, second: Vec<Reading>| {
+        let asked = ask(&story, 60).unwrap();
+        asked.facts(&[], &[first, second])
+    };
+    let second = || vec![at(20, 300_000)];
+    assert_eq!(facts(vec![], second()).inside, [second()]);
+    let first = || vec![at(30, 301_000)];
+    assert_eq!(facts(first(), second()).inside, [second(), first()]);
 }
 
 #[test]
@@ -230,7 +226,7 @@ fn checks_say_far_near_or_done_and_their_temperatures_are_readings() {
     );
     let at = minute(230);
     let temp = Mk::from_f(190);
-    assert_eq!(facts.inside, [[Reading { at, temp }]]);
+    assert_eq!(facts.by_hand, [Reading { at, temp }]);
 }
 
 #[test]
@@ -247,13 +243,9 @@ fn wraps_follow_each_other_and_done_means_what_it_means_for_the_cut() {
         ribs.wrapped,
         [wrapped(100, Some(Wrap::Paper)), wrapped(140, None)]
     );
-    let tender = DoneWhen::Tender {
-        from: Mk::from_f(180),
-        usual: Mk::from_f(199),
-    };
-    assert_eq!(ribs.done_when, tender);
+    assert_eq!(ribs.done_when, DoneWhen::Tender);
     let turkey = facts(&begun(Cut::TurkeyBreast), 60);
-    let DoneWhen::Heat { mk } = turkey.done_when else {
+    let DoneWhen::Heat(mk) = turkey.done_when else {
         panic!("a turkey breast is done by heat")
     };
     assert!(mk >= Mk::from_f(165), "{mk:?}");

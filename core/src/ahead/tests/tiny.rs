@@ -2,8 +2,8 @@
 //! so that anything that is followed otherwise shows. It takes two steps for each instant, and two for each forecast.
 
 use crate::{
-    ahead::{Estimator, Made},
-    finish::{Change, Effect, Facts, FanPoint, Forecast, GRID_MS, Spread, Stall},
+    ahead::{Change, Effect, Estimator, Facts, FanPoint, Forecast, Made, Spread, Stall},
+    finish::GRID_MS,
     moment::{HOUR, MINUTE},
     units::Mk,
 };
@@ -11,8 +11,8 @@ use serde::{Deserialize, Serialize};
 
 pub(crate) const TINY: Made = Made {
     version: 1,
-    begin: |facts| Box::new(Tiny::begin(facts)),
-    read: |bytes| Some(Box::new(rmp_serde::from_slice::<Tiny>(bytes).ok()?)),
+    begin: |facts| Some(Box::new(Tiny::begin(facts))),
+    read: |bytes, _| Some(Box::new(rmp_serde::from_slice::<Tiny>(bytes).ok()?)),
 };
 
 #[derive(Clone, Serialize, Deserialize)]

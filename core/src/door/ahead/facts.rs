@@ -2,9 +2,8 @@
 
 use super::Slowbend;
 use crate::{
-    ahead::{Sitting, asked},
+    ahead::{Facts, Sitting, asked},
     error::Trouble,
-    finish::Facts,
     ids::{CookId, PieceId},
     readings::Reading,
 };

@@ -10,10 +10,10 @@ mod goals;
 
 use super::{SensorReading, Slowbend};
 use crate::{
-    ahead::{Ahead, Forecasts, Kept, Made, Run, grid, print},
+    ahead::{Ahead, Facts, Forecasts, Kept, Made, Run, grid, print},
     cook::Cook,
     error::Trouble,
-    finish::{Facts, GRID_MS},
+    finish::GRID_MS,
     ids::PieceId,
     moment::{HOUR, Moment},
 };
@@ -98,9 +98,12 @@ impl Slowbend {
         let Some((piece, facts)) = self.ahead.goals.pop_first() else {
             return Ok(false);
         };
-        let mut run = match self.ahead.runs.remove(&piece) {
-            Some(run) => run,
+        let run = match self.ahead.runs.remove(&piece) {
+            Some(run) => Some(run),
             None => self.run_of(made, piece, &facts)?,
+        };
+        let Some(mut run) = run else {
+            return Ok(true);
         };
         let came = run.step(&facts);
         let there = came.is_some() && run.at() == facts.now;
@@ -132,14 +135,18 @@ impl Slowbend {
         Ok(())
     }
 
-    /// The run that was kept, where it leads to `facts`; else one that begins.
-    fn run_of(&mut self, made: Made, piece: PieceId, facts: &Facts) -> Result<Run, Trouble> {
+    /// The run that was kept, where it leads to `facts`; else one that begins, where such a meat can be followed.
+    fn run_of(
+        &mut self,
+        made: Made,
+        piece: PieceId,
+        facts: &Facts,
+    ) -> Result<Option<Run>, Trouble> {
         let kept = self.store()?.kept::<(i64, Kept)>(&name_of_run(piece))?;
         let run = kept
             .filter(|(version, _)| *version == made.version)
-            .and_then(|(_, kept)| Run::read(made, &kept))
-            .filter(|run| run.leads_to(facts));
-        Ok(run.unwrap_or_else(|| Run::begin(made, facts)))
+            .and_then(|(_, kept)| Run::read(made, &kept, facts));
+        Ok(run.or_else(|| Run::begin(made, facts)))
     }
 }
 

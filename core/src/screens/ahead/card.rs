@@ -3,10 +3,9 @@
 use super::{AheadCard, AheadChoice};
 use crate::{
     acts::Act,
-    ahead::{Ahead, settle},
+    ahead::{Ahead, Change, Effect, Forecast, Spread, Stall, settle},
     alarms::Due,
     cook::{Cook, Piece},
-    finish::{Change, Effect, Forecast, Spread, Stall},
     log::Job,
     moment::{HOUR, MINUTE},
     screens::{Button, Tone, glance::Glance},

@@ -2,9 +2,9 @@
 
 use super::forecast_of;
 use crate::{
+    ahead::FanPoint,
     chart::{Scale, Span},
     cook::Known,
-    finish::FanPoint,
     screens::{Area, AreaKind, Curve, ReadingsOf, Stroke, glance::Glance},
     units::Mk,
     words::Arg,

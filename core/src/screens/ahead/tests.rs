@@ -2,9 +2,8 @@
 
 use crate::{
     acts::Act,
-    ahead::{Ahead, settle},
+    ahead::{Ahead, Change, Effect, FanPoint, Forecast, Spread, Stall, settle},
     cook::story::{Told, cook, piece, pit},
-    finish::{Change, Effect, FanPoint, Forecast, Spread, Stall},
     ids::PieceId,
     log::{Job, Stage, StageSet},
     moment::MINUTE,
