@@ -13,14 +13,14 @@ const STRAIGHT: [f64; 2] = [15.0, 80.0];
 const MIDDLE_C: f64 = 60.0;
 
 /// Air of a pit, kg of vapor a kg of dry air: outdoor air has 0.002 to 0.02 (computed tables in `docs/heat.md`), a wood fire
-/// adds about as much. From memory.
-pub const PIT_VAPOR: f64 = 0.02;
+/// adds about as much (3 kg of wood in 100 kg of air leave 1.5 kg of water). From memory.
+pub const PIT_VAPOR: f64 = 0.025;
 
 /// A cut of this weight, from the refrigerator, in a pit whose reading is right.
 ///
 /// Convection and emissivity are those of still, hot air and of meat (from memory: 4 to 10 W/(m² K), 0.9). How wet the surface
-/// is, how fast juice seeps and how much is let go are chosen so that what cooks see comes out of it: `docs/heat.md` says
-/// what does.
+/// is, how fast juice seeps and how much is let go are chosen so that what cooks see comes out of it; `docs/heat.md` says what
+/// does, and how far each may be off.
 pub fn typical(cut: Cut, grams: i64) -> Member {
     of_parts(parts(&cut_facts(cut).composition), shape(cut, grams))
 }
@@ -53,8 +53,8 @@ pub fn of_parts(parts: Parts, shape: Shape) -> Member {
         convection: 6.0,
         emissivity: 0.9,
         wetness: 0.22,
-        seep: 1.5e-8,
-        lets_go: 0.75,
+        seep: 6e-8,
+        lets_go: 0.7,
         pit_bias: 0.0,
         start_c: 4.0,
     }

@@ -55,17 +55,17 @@ pub fn shape(cut: Cut, grams: i64) -> Shape {
 
 const fn grows(cut: Cut) -> Grows {
     match cut {
-        Cut::SpareRibs => Grows::Flat(26.0, 2.4),
-        Cut::SpareRibsTrimmed => Grows::Flat(25.0, 2.8),
-        Cut::BabyBackRibs => Grows::Flat(26.0, 3.5),
+        Cut::SpareRibs => Grows::Flat(29.0, 2.4),
+        Cut::SpareRibsTrimmed => Grows::Flat(28.0, 2.8),
+        Cut::BabyBackRibs => Grows::Flat(28.0, 3.5),
         Cut::PlateRibs => Grows::Flat(55.0, 1.3),
         Cut::BeefBackRibs => Grows::Flat(32.0, 2.0),
         Cut::PorkBelly => Grows::Flat(42.0, 1.4),
         Cut::PorkLoin => Grows::Long(75.0, 1.3),
         Cut::PorkButt | Cut::PorkPicnic => Grows::Alike(1.9, 1.5),
         Cut::LambShoulder => Grows::Alike(2.4, 1.6),
-        Cut::Brisket => Grows::Alike(7.0, 3.8),
-        Cut::BrisketFlat => Grows::Alike(7.3, 3.6),
+        Cut::Brisket => Grows::Alike(6.5, 3.4),
+        Cut::BrisketFlat => Grows::Alike(6.5, 3.3),
         Cut::BrisketPoint => Grows::Alike(3.2, 2.2),
         Cut::TriTip => Grows::Alike(4.5, 2.0),
         Cut::ChickenWhole => Grows::Alike(3.2, 2.5),

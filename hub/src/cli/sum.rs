@@ -12,6 +12,7 @@ use slowbend_core::{
     card::check,
     checks::verdict,
     fire::{fuel, smoke},
+    heat::{conduct::conduction, cook::cook_heat, food::food_properties},
     plan::plan,
     probes::probe_word,
     safety::{clocks::clocks, cooling::cooling, fire_out::fire_out, lethality::lethality},
@@ -72,6 +73,9 @@ const SUMS: &[Sum] = sums![
     "portions" "how much meat to buy for so many people, and how many what is there feeds" portions,
     "shopping" "one list for the whole cook, and what a plate costs" shopping,
     "plan" "when to do what so that all is ready, from a household: run sheet, chance, proof" plan,
+    "food-properties" "what a food weighs, holds and conducts, of what it is made of" food_properties,
+    "conduction" "how warm a slab, cylinder, sphere or shape between gets, with no water to lose" conduction,
+    "cook-heat" "one cook followed: its curve, its stall, what it loses, how it goes on rising" cook_heat,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];
@@ -109,7 +113,7 @@ pub fn run(asked: &Asked) -> Result<(), End> {
 
 fn list() -> String {
     SUMS.iter()
-        .map(|sum| format!("{:<14} {}\n", sum.name, sum.about))
+        .map(|sum| format!("{:<16} {}\n", sum.name, sum.about))
         .collect()
 }
 

@@ -47,19 +47,19 @@ impl Wrap {
     /// Two layers of foil. From memory, no source: a film of air, folds that leak, and smoke that dulls what shone.
     pub const FOIL: Self = Self {
         resistance: 0.003,
-        lets_through: 0.003,
+        lets_through: 0.002,
         takes_up: 0.8,
     };
     /// Butcher paper, soaked. From memory, no source.
     pub const PAPER: Self = Self {
         resistance: 0.003,
-        lets_through: 0.15,
+        lets_through: 0.025,
         takes_up: 1.0,
     };
     /// Foil below and open above: half of both. From memory, no source.
     pub const BOAT: Self = Self {
         resistance: 0.002,
-        lets_through: 0.5,
+        lets_through: 0.4,
         takes_up: 0.9,
     };
 }

@@ -25,7 +25,7 @@ pub struct Member {
     pub emissivity: f64,
     /// The share of the surface that is wet while juice comes: 0.05 to 0.9.
     pub wetness: f64,
-    /// How fast juice seeps down its pressure, m²/s, at 70 °C: 2e-10 to 2e-8.
+    /// How fast juice seeps down its pressure, m²/s, at 70 °C with nothing lost yet: 5e-9 to 2e-7.
     pub seep: f64,
     /// How much of what published hot meat lets go this meat lets go: 0 to 1.2.
     pub lets_go: f64,

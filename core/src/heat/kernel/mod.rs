@@ -11,7 +11,7 @@
 
 mod block;
 mod boundary;
-mod grid;
+pub(super) mod grid;
 mod lanes;
 mod member;
 mod number;
@@ -29,6 +29,7 @@ pub use lanes::Lanes;
 pub use member::{Member, Params};
 pub use number::Real;
 pub use state::State;
+pub use thomas::Chain;
 pub use water::holds;
 
 /// Heat of water, J/(kg K): Choi and Okos give 4176 to 4222 between 0 and 100 °C.

@@ -33,6 +33,13 @@ pub(super) struct Seeped<F, const N: usize, const L: usize> {
     pub outward: [Lanes<F, L>; N],
 }
 
+/// What is left of the ways of juice where part of it is gone: the cube of how full they are. After Kozeny and Carman, the
+/// exponent from memory: as meat dries its pores close.
+#[inline(always)]
+fn opens<F: Real, const L: usize>(filled: Lanes<F, L>) -> Lanes<F, L> {
+    filled * filled * filled
+}
+
 /// Darcy's law for juice: what a cell has above what it can hold is its pressure, and juice flows from more to less, in or
 /// out. A dry surface draws; it takes nothing back.
 #[inline(always)]
@@ -49,18 +56,22 @@ pub(super) fn seep<F: Real, const N: usize, const L: usize>(
     });
     let excess: [Lanes<F, L>; N] = std::array::from_fn(|i| state.water[i] - holds[i]);
     let last = N - 1;
-    let opens = params.seep * step.seconds / params.water;
-    let runs: [Lanes<F, L>; N] =
-        std::array::from_fn(|i| runs(state.temp[i]) * state.water[i] * opens);
+    let seep = params.seep * step.seconds;
+    let half = Lanes::all(0.5) / params.water;
+    let runs: [Lanes<F, L>; N] = std::array::from_fn(|i| {
+        let next = if i < last { i + 1 } else { i };
+        let filled = (state.water[i] + state.water[next]) * half;
+        runs((state.temp[i] + state.temp[next]) * 0.5) * opens(filled) * seep * params.through[i]
+    });
     let given = std::array::from_fn(|i| excess[i] * params.volume[i]);
     let mut chain = Chain::unbound(params.volume, given);
     let mut faces = [Lanes::all(0.0); N];
     for i in 0..last {
-        faces[i] = (runs[i] + runs[i + 1]) * params.through[i] * 0.5;
+        faces[i] = runs[i];
         chain.bind(i, faces[i], faces[i]);
     }
-    let surface = draw(params, holds[last], film, leaves);
-    let open = runs[last] * params.through[last];
+    let open = runs[last];
+    let surface = draw(params, [holds[last], excess[last], open], film, leaves);
     let open = open / (open * surface.eases + Lanes::all(1.0));
     let draws = surface.draws;
     faces[last] = (excess[last] - draws).positive(open, Lanes::all(0.0));
@@ -88,19 +99,26 @@ struct Draw<F, const L: usize> {
 }
 
 /// `leaves` is the share of the film that the step leaves: what is drawn out evaporates too, so it is reckoned with the step
-/// and not after it, or a thin film would be wet and dry in turns.
+/// and not after it, or a thin film would be wet and dry in turns. `cell` is what the outermost cell can hold, has above that,
+/// and lets through.
 #[inline(always)]
 fn draw<F: Real, const N: usize, const L: usize>(
     params: &Params<F, N, L>,
-    holds: Lanes<F, L>,
+    cell: [Lanes<F, L>; 3],
     film: Lanes<F, L>,
     leaves: Lanes<F, L>,
 ) -> Draw<F, L> {
+    let [holds, excess, open] = cell;
+    let (one, none) = (Lanes::all(1.0), Lanes::all(0.0));
     let most = holds * (1.0 - BARK_HOLDS);
     let share = leaves / params.drips_from;
-    let dry = (Lanes::all(1.0) - film * share).at_least(0.0);
+    let dry = one - film * share;
+    let (draws, eases) = (none - most * dry, most * share);
+    let volume = params.volume[N - 1];
+    let comes = (excess - draws) * open * volume / (volume + open * (one + eases * volume));
+    let stays_dry = dry - comes.at_least(0.0) * share;
     Draw {
-        draws: most * (Lanes::all(0.0) - dry),
-        eases: dry.positive(most * share, Lanes::all(0.0)),
+        draws: stays_dry.positive(draws, none),
+        eases: stays_dry.positive(eases, none),
     }
 }
