@@ -1,6 +1,8 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{Button, Line, Link, PieceScreen, Place, ReadingsOf, Weight, glance::Glance};
+use super::{
+    Button, Line, Link, PieceScreen, Place, ReadingsOf, Weight, glance::Glance, pitside::to_do,
+};
 use crate::{
     acts::Act,
     alarms::{self, Due},
@@ -28,7 +30,8 @@ pub fn piece(
     let glance = Glance::of(known, viewer, moment);
     let (cook, piece) = known.piece(piece)?;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
-    let ours = || dues.iter().filter(|due| due.job.piece() == Some(piece.id));
+    let jobs = to_do(&dues, moment.utc_ms);
+    let ours = || jobs.iter().filter(|due| due.job.piece() == Some(piece.id));
     let mut next: Vec<Line> = ours().map(|due| glance.due_line(due)).collect();
     next.extend(glance.why_nothing(cook, piece));
     Some(PieceScreen {
@@ -42,6 +45,8 @@ pub fn piece(
         ahead: glance.ahead_card(cook, piece, &dues),
         facts: glance.facts(cook, piece),
         verdict: glance.verdict_with_job(cook, piece, &dues),
+        safety_heading: glance.say.text("safety-heading"),
+        safety: glance.safety_lines(cook, piece),
         checks: glance.passes(piece),
         buttons: match cook.is_open() && piece.is_itself() {
             true => glance.answers_and_stages(cook, piece, ours()),
