@@ -112,6 +112,8 @@ pub struct Crew {
     pub spritz_minutes: Option<Reg<i64>>,
     /// Meters above the sea.
     pub altitude_m: Option<Reg<i64>>,
+    /// What a level cup of the crew's own salt weighs, grams.
+    pub salt_cup_g: Option<i64>,
     /// Notices that were read.
     pub dismissed: BTreeSet<String>,
     /// Entries taken back.

@@ -20,6 +20,7 @@ mod happened;
 mod headline;
 mod headline_acts;
 mod kinds;
+mod kitchen;
 mod meant;
 mod meat_line;
 mod meat_slips;
@@ -63,6 +64,10 @@ pub use cuts::{cuts, the_cut};
 pub use dishes::{DishCard, DishLabels, DishesScreen, dishes};
 pub use frame::{Frame, frame};
 pub use handover::{WatchScreen, watch};
+pub use kitchen::{
+    KitchenGroup, KitchenLine, KitchenPart, KitchenScreen, KitchenSheet, Last, LastTime, kitchen,
+    kitchen_sheet, last_time,
+};
 pub use night::night;
 pub use opening::{OpeningChoice, OpeningDoes, OpeningLabels, OpeningMeat, OpeningScreen, opening};
 pub use piece::piece;

@@ -10,6 +10,9 @@ mod check;
 mod cuts;
 mod dishes;
 mod file;
+mod kitchen;
+mod kitchen_form;
+mod kitchen_sheet;
 mod layout;
 mod meat;
 mod meat_forms;
@@ -193,6 +196,10 @@ pub async fn render(
             }
             Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
             Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
+            Page::Kitchen(cook) => kitchen::page(&sheet, &door.kitchen(viewer, cook, moment)?),
+            Page::Sheet(cook) => {
+                kitchen_sheet::page(&sheet, &door.kitchen_sheet(viewer, cook, moment)?)
+            }
             Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Readings(of) => {

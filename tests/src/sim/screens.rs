@@ -43,6 +43,10 @@ pub enum Screen {
     Pits(CookId),
     /// Of what is not meat.
     Dishes(CookId),
+    /// Of the kitchen.
+    Kitchen(CookId),
+    /// Of its sheet.
+    Sheet(CookId),
     /// Of the watch.
     Watch(CookId),
 }
@@ -68,6 +72,8 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             Screen::Timeline(cook.id),
             Screen::Pits(cook.id),
             Screen::Dishes(cook.id),
+            Screen::Kitchen(cook.id),
+            Screen::Sheet(cook.id),
             Screen::Watch(cook.id),
         ]
         .into_iter()
@@ -105,6 +111,8 @@ pub fn warm(
         Screen::Trouble(cook, pit) => door.trouble(viewer, cook, pit, moment).map(json),
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
         Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
+        Screen::Kitchen(cook) => door.kitchen(viewer, cook, moment).map(json),
+        Screen::Sheet(cook) => door.kitchen_sheet(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
     };
     shown.map_err(|trouble| format!("law 3: {screen:?} met {trouble:?}"))
@@ -139,6 +147,13 @@ pub fn cold(
         Screen::Trouble(cook, pit) => json(screens::trouble(known, viewer, cook, pit, moment)),
         Screen::Pits(cook) => json(screens::pits(known, viewer, cook, moment)),
         Screen::Dishes(cook) => json(screens::dishes(known, viewer, cook, moment)),
+        Screen::Kitchen(cook) => {
+            let of = known.cooks.get(&cook);
+            let last = of.map(|of| screens::last_time(known.cooks.values(), of));
+            let last = last.unwrap_or_default();
+            json(screens::kitchen(known, viewer, cook, &last, moment))
+        }
+        Screen::Sheet(cook) => json(screens::kitchen_sheet(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
     }
 }
