@@ -20,6 +20,7 @@ stories! {
     card_to_cook,
     dead_probe_rings,
     half_a_bird_by_any_name,
+    kitchen,
     one_opening,
     overruled_between_two_phones,
     posted_twice,
