@@ -9,8 +9,7 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
-        TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -221,6 +220,17 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<WatchScreen, Trouble> {
         self.door().watch(viewer, cook, moment)
+    }
+
+    /// The fire of a pit.
+    pub fn fire(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<FireScreen, Trouble> {
+        self.door().fire(viewer, cook, pit, moment)
     }
 
     /// What to do with the food of a pit whose fire went out: see [`Slowbend::fire_out`](slowbend_core::door::Slowbend::fire_out).

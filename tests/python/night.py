@@ -172,6 +172,7 @@ class Night:
             "kitchen": (lambda: device.door.kitchen(device.viewer, of, now), lambda: api.Screen.KITCHEN(of)),
             "sheet": (lambda: device.door.kitchen_sheet(device.viewer, of, now), lambda: api.Screen.SHEET(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
+            "fire": (lambda: device.door.fire(device.viewer, of, at, now), lambda: api.Screen.FIRE(of, at)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "fire_out": (lambda: device.door.fire_out(device.viewer, of, at, now), lambda: api.Screen.FIRE_OUT(of, at)),
             "temp_log": (lambda: device.door.temp_log(device.viewer, of, now), lambda: api.Screen.TEMP_LOG(of)),

@@ -10,8 +10,7 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
-        WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -55,6 +54,7 @@ echo!(
     kitchen_canon
 );
 echo!(KitchenSheet, sheet_from_json, sheet_json, sheet_canon);
+echo!(FireScreen, fire_from_json, fire_json, fire_canon);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -168,6 +168,13 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// The fire of a pit.
+    Fire {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
     /// What to try at a pit.
     Trouble {
         /// In which cook.
@@ -233,6 +240,7 @@ pub fn screen_text(
         Screen::Kitchen { cook } => write(&door.kitchen(viewer, cook, moment)?),
         Screen::Sheet { cook } => write(&door.kitchen_sheet(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
+        Screen::Fire { cook, pit } => write(&door.fire(viewer, cook, pit, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),
         Screen::TempLog { cook } => write(&door.temp_log(viewer, cook, moment)?),

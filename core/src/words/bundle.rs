@@ -35,6 +35,7 @@ subjects!(
     "door",
     "errors",
     "forecast",
+    "fire",
     "frame",
     "handover",
     "hearing",

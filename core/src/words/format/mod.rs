@@ -8,6 +8,7 @@ mod clock;
 mod day;
 mod day_part;
 mod duration;
+mod fire;
 mod kitchen;
 mod list;
 mod temperature;
