@@ -9,9 +9,10 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput, StartScreen,
-        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, HandOutScreen, NightScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, RunSheetScreen, Settings,
+        StartInput, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -110,6 +111,39 @@ impl Slowbend {
     /// What is known of one cut.
     pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
         screens::cut(&seen_by(self, viewer), viewer, cut, moment)
+    }
+
+    /// The run sheet of a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn run_sheet(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<RunSheetScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::run_sheet(&seen_by(self, viewer), viewer, cook, moment);
+        screen.ok_or_else(|| no_cook(viewer))
+    }
+
+    /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn hand_out(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        list: &str,
+        moment: &Moment,
+    ) -> Result<HandOutScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::hand_out(&seen_by(self, viewer), viewer, cook, list, moment);
+        screen.ok_or_else(|| no_cook(viewer))
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

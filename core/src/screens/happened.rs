@@ -103,6 +103,7 @@ impl Glance<'_> {
             }
             Payload::Answered(fact) => about(&self.job(fact.job)),
             Payload::Noted(fact) => about(&format!("“{}”", fact.text)),
+            Payload::PlanAccepted(fact) => about(&self.say.clock_day(fact.plan.serve.at, self.now)),
             Payload::DishAdded(fact) => about(&fact.name),
             Payload::DishReady(fact) => {
                 let dish = self.subject(crate::log::Subject::Dish(fact.dish));

@@ -46,6 +46,7 @@ subjects!(
     "rings",
     "safety",
     "screens",
+    "sheet",
     "slips",
     "thermometers",
     "times",

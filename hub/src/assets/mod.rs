@@ -21,6 +21,7 @@ pub const CSS: &str = concat!(
     include_str!("css/cuts.css"),
     include_str!("css/readings.css"),
     include_str!("css/opening.css"),
+    include_str!("css/run-sheet.css"),
     include_str!("css/media.css"),
 );
 

@@ -53,6 +53,10 @@ pub enum Page {
     Dishes(CookId),
     /// Who has the watch.
     Watch(CookId),
+    /// The run sheet.
+    RunSheet(CookId),
+    /// The run sheet for each student of a class.
+    HandOut(CookId),
 }
 
 impl Page {
@@ -86,6 +90,8 @@ impl Page {
             ["cook", id, "pits"] => Self::Pits(id.parse().ok()?),
             ["cook", id, "dishes"] => Self::Dishes(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
+            ["cook", id, "sheet"] => Self::RunSheet(id.parse().ok()?),
+            ["cook", id, "hand-out"] => Self::HandOut(id.parse().ok()?),
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
             }
@@ -126,6 +132,8 @@ impl Page {
             Self::Pits(cook) => format!("/cook/{cook}/pits"),
             Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
+            Self::RunSheet(cook) => format!("/cook/{cook}/sheet"),
+            Self::HandOut(cook) => format!("/cook/{cook}/hand-out"),
         }
     }
 
@@ -163,6 +171,7 @@ impl From<Place> for Page {
             Place::Pits { cook } => Self::Pits(cook),
             Place::Dishes { cook } => Self::Dishes(cook),
             Place::Watch { cook } => Self::Watch(cook),
+            Place::RunSheet { cook } | Place::Plan { cook } => Self::RunSheet(cook),
         }
     }
 }
@@ -204,6 +213,8 @@ mod tests {
             Page::Pits(cook),
             Page::Dishes(cook),
             Page::Watch(cook),
+            Page::RunSheet(cook),
+            Page::HandOut(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }
