@@ -148,7 +148,7 @@ class Night:
     def look(self, by, see, of=None, at=None):
         device, now = self.device(by), self.now
         of = self.id(of) if of and see not in ("cuts", "cut") else of
-        at = self.id(at) if at else None
+        at = self.id(at) if at and see != "hand_out" else at
         ways = {
             "start": (lambda: device.door.start(device.viewer, None, now), lambda: api.Screen.START()),
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
@@ -169,6 +169,11 @@ class Night:
             "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
+            "run_sheet": (lambda: device.door.run_sheet(device.viewer, of, now), lambda: api.Screen.RUN_SHEET(of)),
+            "hand_out": (
+                lambda: device.door.hand_out(device.viewer, of, at or "", now),
+                lambda: api.Screen.HAND_OUT(of, at or ""),
+            ),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
             "probes": (lambda: device.door.probes(device.viewer, self.hearing, now), lambda: api.Screen.PROBES()),

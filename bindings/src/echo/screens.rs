@@ -10,9 +10,10 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, HandOutScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
+        RunSheetScreen, Settings, StartScreen, ThermometersScreen, Timeline, TroubleScreen,
+        WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -49,6 +50,18 @@ echo!(
 );
 echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
 echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(
+    RunSheetScreen,
+    run_sheet_from_json,
+    run_sheet_json,
+    run_sheet_canon
+);
+echo!(
+    HandOutScreen,
+    hand_out_from_json,
+    hand_out_json,
+    hand_out_canon
+);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -140,6 +153,18 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// The run sheet.
+    RunSheet {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// The run sheet for each student of a class.
+    HandOut {
+        /// Of which cook.
+        cook: CookId,
+        /// The class.
+        list: String,
+    },
     /// What to try at a pit.
     Trouble {
         /// In which cook.
@@ -191,6 +216,8 @@ pub fn screen_text(
         Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
+        Screen::RunSheet { cook } => write(&door.run_sheet(viewer, cook, moment)?),
+        Screen::HandOut { cook, list } => write(&door.hand_out(viewer, cook, &list, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::WriteDown { cook } => write(&door.write_down(viewer, cook, moment)?),
         Screen::Probes => write(&door.probes(viewer, &Hearing::default(), moment)?),
