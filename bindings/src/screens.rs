@@ -9,7 +9,11 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        FireScreen, HandOutScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen,
+        PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen,
+        Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
+        WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -64,6 +68,27 @@ impl Slowbend {
     /// What is known of one cut.
     pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
         self.door().cut(viewer, cut, moment)
+    }
+
+    /// The run sheet of a cook.
+    pub fn run_sheet(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<RunSheetScreen, Trouble> {
+        self.door().run_sheet(viewer, cook, moment)
+    }
+
+    /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".
+    pub fn hand_out(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        list: &str,
+        moment: &Moment,
+    ) -> Result<HandOutScreen, Trouble> {
+        self.door().hand_out(viewer, cook, list, moment)
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

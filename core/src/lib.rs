@@ -6,6 +6,7 @@ pub mod air;
 pub mod alarms;
 pub mod batch;
 pub mod cadence;
+pub mod calendar;
 pub mod card;
 pub mod catalogue;
 pub mod chart;

@@ -149,7 +149,7 @@ class Night:
     def look(self, by, see, of=None, at=None):
         device, now = self.device(by), self.now
         of = self.id(of) if of and see not in ("cuts", "cut") else of
-        at = self.id(at) if at else None
+        at = self.id(at) if at and see != "hand_out" else at
         ways = {
             "start": (lambda: device.door.start(device.viewer, None, now), lambda: api.Screen.START()),
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
@@ -173,6 +173,11 @@ class Night:
             "sheet": (lambda: device.door.kitchen_sheet(device.viewer, of, now), lambda: api.Screen.SHEET(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "fire": (lambda: device.door.fire(device.viewer, of, at, now), lambda: api.Screen.FIRE(of, at)),
+            "run_sheet": (lambda: device.door.run_sheet(device.viewer, of, now), lambda: api.Screen.RUN_SHEET(of)),
+            "hand_out": (
+                lambda: device.door.hand_out(device.viewer, of, at or "", now),
+                lambda: api.Screen.HAND_OUT(of, at or ""),
+            ),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "fire_out": (lambda: device.door.fire_out(device.viewer, of, at, now), lambda: api.Screen.FIRE_OUT(of, at)),
             "temp_log": (lambda: device.door.temp_log(device.viewer, of, now), lambda: api.Screen.TEMP_LOG(of)),

@@ -10,7 +10,11 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        FireScreen, HandOutScreen, KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen,
+        PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen, Settings,
+        StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        WriteScreen,
     },
     words::Viewer,
 };
@@ -55,6 +59,18 @@ echo!(
 );
 echo!(KitchenSheet, sheet_from_json, sheet_json, sheet_canon);
 echo!(FireScreen, fire_from_json, fire_json, fire_canon);
+echo!(
+    RunSheetScreen,
+    run_sheet_from_json,
+    run_sheet_json,
+    run_sheet_canon
+);
+echo!(
+    HandOutScreen,
+    hand_out_from_json,
+    hand_out_json,
+    hand_out_canon
+);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -175,6 +191,18 @@ pub enum Screen {
         /// Of which pit.
         pit: PitId,
     },
+    /// The run sheet.
+    RunSheet {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// The run sheet for each student of a class.
+    HandOut {
+        /// Of which cook.
+        cook: CookId,
+        /// The class.
+        list: String,
+    },
     /// What to try at a pit.
     Trouble {
         /// In which cook.
@@ -241,6 +269,8 @@ pub fn screen_text(
         Screen::Sheet { cook } => write(&door.kitchen_sheet(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Fire { cook, pit } => write(&door.fire(viewer, cook, pit, moment)?),
+        Screen::RunSheet { cook } => write(&door.run_sheet(viewer, cook, moment)?),
+        Screen::HandOut { cook, list } => write(&door.hand_out(viewer, cook, &list, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),
         Screen::TempLog { cook } => write(&door.temp_log(viewer, cook, moment)?),

@@ -1,6 +1,6 @@
 //! One cook, as the log tells it.
 
-use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
+use super::{Answer, Piece, PitCare, Probe, Reg, Sheets, Timed, fold::By};
 use crate::{
     batch::{Batch, BatchKind},
     fire::WeatherTap,
@@ -132,6 +132,8 @@ pub struct Cook {
     pub batches: BTreeMap<BatchKind, Kept>,
     /// What was trimmed off and kept.
     pub trimmings: Vec<Trimmings>,
+    /// The plans that were accepted.
+    pub sheets: Sheets,
     /// The last act of each device.
     pub last_acts: BTreeMap<DeviceId, LastAct>,
     /// Entries taken back.
@@ -168,6 +170,7 @@ impl Cook {
             notes: vec![],
             batches: BTreeMap::new(),
             trimmings: vec![],
+            sheets: Sheets::default(),
             last_acts: BTreeMap::new(),
             hidden: BTreeSet::new(),
             must_update: false,

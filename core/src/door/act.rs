@@ -251,6 +251,9 @@ impl Act {
             | Self::SayWood { cook, .. }
             | Self::WatchSmoke { cook, .. }
             | Self::PlanFeed { cook, .. }
+            | Self::AcceptPlan { cook, .. }
+            | Self::AcceptAgain { cook, .. }
+            | Self::DropPlan { cook }
             | Self::Skip { cook, .. }
             | Self::Later { cook, .. }
             | Self::Answer { cook, .. }

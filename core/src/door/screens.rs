@@ -9,7 +9,10 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
+        HandOutScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen,
+        PitsScreen, Pitside, ProbesScreen, RunSheetScreen, Settings, StartInput, StartScreen,
+        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -108,6 +111,39 @@ impl Slowbend {
     /// What is known of one cut.
     pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
         screens::cut(&seen_by(self, viewer), viewer, cut, moment)
+    }
+
+    /// The run sheet of a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn run_sheet(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<RunSheetScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::run_sheet(&seen_by(self, viewer), viewer, cook, moment);
+        screen.ok_or_else(|| no_cook(viewer))
+    }
+
+    /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn hand_out(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        list: &str,
+        moment: &Moment,
+    ) -> Result<HandOutScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::hand_out(&seen_by(self, viewer), viewer, cook, list, moment);
+        screen.ok_or_else(|| no_cook(viewer))
     }
 
     /// What happened in a cook; `before` is the cursor of a page.
@@ -286,6 +322,7 @@ impl Slowbend {
             self.want_cook(line.cook)?;
         }
         screens::fire(&seen_by(self, viewer), viewer, cook, pit, moment)
+            .ok_or_else(|| no_pit(viewer))
     }
 
     /// What to do with the food of a pit whose fire went out.

@@ -2,7 +2,7 @@
 //!
 //! To add a kind: a struct here, a line in `payload.rs`, an arm in the cook's or the crew's fold.
 
-use super::{EntryKey, Job, Stamp};
+use super::{AcceptedPlan, EntryKey, Job, Stamp};
 use crate::{
     batch::Batch,
     cadence::Cadence,
@@ -371,6 +371,10 @@ facts! {
     TrimmingsKept { /** Of which meat, if of one. */ piece: Option<PieceId>, /** Grams. */ g: i64, /** What it is and what for, in words. */ what: String }
     /// What a level cup of the crew's own salt weighs.
     SaltWeighed { /** Grams; none = not known any more. */ cup_g: Option<i64> }
+    /// A plan was accepted: its jobs ring from now on.
+    PlanAccepted { /** All of it. */ plan: AcceptedPlan }
+    /// The cook goes on without a plan.
+    PlanDropped {}
     /// Entries were taken back; of a void, restored.
     Voided { /** Which ones. */ targets: Vec<EntryKey> }
     /// Entries were erased for good.

@@ -112,6 +112,8 @@ payloads! {
     "batch_planned" 1 false BatchPlanned,
     "trimmings_kept" 1 false TrimmingsKept,
     "salt_weighed" 1 false SaltWeighed,
+    "plan_accepted" 1 false PlanAccepted,
+    "plan_dropped" 1 false PlanDropped,
     "voided" 1 true Voided,
     "erased" 1 true ErasedFor,
 }
@@ -138,7 +140,9 @@ impl Payload {
                 Job::KeepHot,
             ]
             .map(|job| job(fact.piece))
-            .to_vec(),
+            .into_iter()
+            .chain(fact.stage.jobs_done(fact.piece))
+            .collect(),
             Self::Read(Read {
                 place: Where::Piece { piece, .. },
                 ..

@@ -47,6 +47,8 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "batch_planned" => key("kind-batch-planned"),
         "trimmings_kept" => key("kind-trimmings-kept"),
         "salt_weighed" => key("kind-salt-weighed"),
+        "plan_accepted" => key("kind-plan-accepted"),
+        "plan_dropped" => key("kind-plan-dropped"),
         "voided" => key("kind-voided"),
         "erased" => key("kind-erased"),
         _ => key("kind-unknown"),

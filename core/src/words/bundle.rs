@@ -50,6 +50,7 @@ subjects!(
     "rings",
     "safety",
     "screens",
+    "sheet",
     "slips",
     "thermometers",
     "times",

@@ -27,6 +27,7 @@ mod pits;
 mod readings;
 mod settings;
 mod sheet;
+mod sheet_run;
 mod slip;
 mod start;
 mod taking;
@@ -78,6 +79,9 @@ pub struct Asked {
     pub notes: Option<String>,
     /// How many hours of readings are shown; none = all.
     pub hours: Option<u32>,
+    /// The students of a class with their serving times, one a line.
+    #[serde(default)]
+    pub students: String,
 }
 
 impl Asked {
@@ -109,6 +113,8 @@ pub struct Beside {
     pub find: String,
     /// How many hours of readings are shown.
     pub hours: Option<u32>,
+    /// The students of a class with their serving times.
+    pub students: String,
 }
 
 /// Answers an address.
@@ -128,6 +134,7 @@ pub async fn show(
         card: asked.card(),
         find: asked.find.unwrap_or_default(),
         hours: asked.hours,
+        students: asked.students,
         ..Beside::default()
     };
     match render(&home, &reader, page, beside).await {
@@ -207,6 +214,11 @@ pub async fn render(
             Page::Kitchen(cook) => kitchen::page(&sheet, &door.kitchen(viewer, cook, moment)?),
             Page::Sheet(cook) => {
                 kitchen_sheet::page(&sheet, &door.kitchen_sheet(viewer, cook, moment)?)
+            }
+            Page::RunSheet(cook) => sheet_run::page(&sheet, &door.run_sheet(viewer, cook, moment)?),
+            Page::HandOut(cook) => {
+                let list = &beside.students;
+                sheet_run::hand_out(&sheet, &door.hand_out(viewer, cook, list, moment)?)
             }
             Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),

@@ -63,6 +63,10 @@ pub enum Page {
     Sheet(CookId),
     /// Who has the watch.
     Watch(CookId),
+    /// The run sheet.
+    RunSheet(CookId),
+    /// The run sheet for each student of a class.
+    HandOut(CookId),
 }
 
 impl Page {
@@ -98,6 +102,8 @@ impl Page {
             ["cook", id, "kitchen"] => Self::Kitchen(id.parse().ok()?),
             ["cook", id, "sheet"] => Self::Sheet(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
+            ["cook", id, "sheet"] => Self::RunSheet(id.parse().ok()?),
+            ["cook", id, "hand-out"] => Self::HandOut(id.parse().ok()?),
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
             }
@@ -148,6 +154,8 @@ impl Page {
             Self::Kitchen(cook) => format!("/cook/{cook}/kitchen"),
             Self::Sheet(cook) => format!("/cook/{cook}/sheet"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
+            Self::RunSheet(cook) => format!("/cook/{cook}/sheet"),
+            Self::HandOut(cook) => format!("/cook/{cook}/hand-out"),
         }
     }
 
@@ -190,6 +198,7 @@ impl From<Place> for Page {
             Place::Kitchen { cook } => Self::Kitchen(cook),
             Place::Sheet { cook } => Self::Sheet(cook),
             Place::Watch { cook } => Self::Watch(cook),
+            Place::RunSheet { cook } | Place::Plan { cook } => Self::RunSheet(cook),
         }
     }
 }
@@ -236,6 +245,8 @@ mod tests {
             Page::Kitchen(cook),
             Page::Sheet(cook),
             Page::Watch(cook),
+            Page::RunSheet(cook),
+            Page::HandOut(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }

@@ -53,6 +53,8 @@ pub enum Screen {
     Sheet(CookId),
     /// Of the watch.
     Watch(CookId),
+    /// Of the run sheet.
+    RunSheet(CookId),
 }
 
 /// A screen as JSON; null where there is none.
@@ -81,6 +83,7 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             Screen::Kitchen(cook.id),
             Screen::Sheet(cook.id),
             Screen::Watch(cook.id),
+            Screen::RunSheet(cook.id),
         ]
         .into_iter()
         .chain(pieces)
@@ -122,6 +125,7 @@ pub fn warm(
         Screen::Kitchen(cook) => door.kitchen(viewer, cook, moment).map(json),
         Screen::Sheet(cook) => door.kitchen_sheet(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
+        Screen::RunSheet(cook) => door.run_sheet(viewer, cook, moment).map(json),
     };
     shown.map_err(|trouble| format!("law 3: {screen:?} met {trouble:?}"))
 }
@@ -167,6 +171,7 @@ pub fn cold(
         }
         Screen::Sheet(cook) => json(screens::kitchen_sheet(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
+        Screen::RunSheet(cook) => json(screens::run_sheet(known, viewer, cook, moment)),
     }
 }
 

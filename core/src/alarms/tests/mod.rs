@@ -5,6 +5,7 @@ mod extremes;
 mod feeds;
 mod once_more;
 mod pits;
+mod sheet;
 mod unshown;
 mod wakes;
 mod zone;

@@ -4,7 +4,7 @@ use super::{Known, fields, fires, pieces};
 use crate::{
     cook::{
         Answer, Answered, Cook, Dish, HandReading, Kept, LastAct, Moved, Note, Pass, PitCare,
-        Probe, Reg, Saved, Timed, Trimmings,
+        Probe, Reg, RunSheet, Saved, Timed, Trimmings,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -134,6 +134,8 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
             g: fact.g,
             what: fact.what.clone(),
         }),
+        Payload::PlanAccepted(fact) => cook.sheets.accept(RunSheet::of(&fact.plan, when)),
+        Payload::PlanDropped(_) => cook.sheets.drop_it(),
         Payload::DishReady(ready) => {
             if let Some(dish) = cook.dishes.get_mut(&ready.dish) {
                 dish.ready = ready.ready.then_some(when);

@@ -221,7 +221,7 @@ impl Glance<'_> {
     }
 
     /// The likely time, on five minutes; none where it is past, or stands already.
-    pub(super) fn accept(&self, cook: &Cook, pit: &Pit, next: Option<&NextFeed>) -> Option<Button> {
+    pub(super) fn accept_feed(&self, cook: &Cook, pit: &Pit, next: Option<&NextFeed>) -> Option<Button> {
         let due = next?.likely.div_euclid(WHOLE_MS) * WHOLE_MS;
         let plan = planned_feed(&self.known, cook, pit.id, self.now);
         let stands = plan.is_some_and(|plan| plan.due == due);

@@ -34,7 +34,7 @@ pub fn kitchen_sheet(
     Some(KitchenSheet {
         cook: cook.id,
         title: cook.name.value.clone(),
-        about: glance.sheet_about(cook),
+        about: glance.kitchen_about(cook),
         parts: parts
             .filter(|part| !part.groups.is_empty())
             .map(on_paper)
@@ -60,7 +60,7 @@ fn on_paper(part: KitchenPart) -> KitchenPart {
 }
 
 impl Glance<'_> {
-    fn sheet_about(&self, cook: &Cook) -> Vec<String> {
+    fn kitchen_about(&self, cook: &Cook) -> Vec<String> {
         let people = eaters(cook).map(|people| {
             self.say
                 .with("kitchen-people", &[("people", Arg::Number(people))])

@@ -7,5 +7,6 @@ mod one_opening;
 mod openings;
 mod pieces;
 mod pits;
+mod plans;
 mod refusals;
 mod undo;

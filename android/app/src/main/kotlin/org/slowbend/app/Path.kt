@@ -17,6 +17,8 @@ fun Place.path() = when (this) {
     is Place.Kitchen -> "kitchen/$cook"
     is Place.Sheet -> "sheet/$cook"
     is Place.Watch -> "watch/$cook"
+    is Place.RunSheet -> "sheet/$cook"
+    is Place.Plan -> "plan/$cook"
     is Place.Opening -> "opening/$cook/$pit"
     is Place.Fire -> "fire/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
@@ -51,6 +53,8 @@ fun placeOf(path: String): Place {
         "kitchen" -> Place.Kitchen(id)
         "sheet" -> Place.Sheet(id)
         "watch" -> Place.Watch(id)
+        "sheet" -> Place.RunSheet(id)
+        "plan" -> Place.Plan(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
         "fire" -> Place.Fire(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
