@@ -203,7 +203,8 @@ fn answer(follow: &Follow, outlook: &Outlook, told: &Told) -> Forecast {
             .then(|| next_check(&asks).ok().map(|next| next.at))
             .flatten(),
         points: instants,
-        bare: told.core.iter().all(|one| one.at >= at) && told.checks.iter().all(|one| one.at >= at),
+        bare: told.core.iter().all(|one| one.at >= at)
+            && told.checks.iter().all(|one| one.at >= at),
         doubted: follow.doubted(),
         rough: true,
     }

@@ -230,7 +230,9 @@ impl Steps {
         };
         put(from);
         put((of.around.pit_c * 1e6) as i64);
-        put(i64::from(self.wrap_at(to - 1).map_or(0, |wrap| wrap as u8 + 1)));
+        put(i64::from(
+            self.wrap_at(to - 1).map_or(0, |wrap| wrap as u8 + 1),
+        ));
         put((of.around.mop.water * 1e6) as i64);
         put((of.minutes * 6e4) as i64);
         for (probe, said) in &of.probes {
