@@ -25,7 +25,7 @@ const STARTS_C: f64 = 7.0;
 /// The middle of how wet a fresh surface is, of how fast juice seeps to it, m²/s, and of convection, W/(m² K): before bark closes
 /// it. Tuned on the tuning family.
 const WETNESS: f64 = 0.42;
-const SEEP: f64 = 6e-8;
+const SEEP: f64 = 1e-7;
 const CONVECTION: f64 = 6.0;
 /// Minutes of a step of the prior's own run.
 const STEP_MIN: f64 = 5.0;
