@@ -11,6 +11,7 @@ use slowbend_core::{
     cadence::openings::lid_openings,
     card::check,
     checks::verdict,
+    finish::{forecast, next_check},
     fire::{fuel, smoke},
     heat::{conduct::conduction, cook::cook_heat, food::food_properties},
     plan::plan,
@@ -91,6 +92,8 @@ const SUMS: &[Sum] = sums![
     "conduction" "how warm a slab, cylinder, sphere or shape between gets, with no water to lose" conduction,
     "cook-heat" "one cook followed: its curve, its stall, what it loses, how it goes on rising" cook_heat,
     "probe-word" "what the bytes of a Bluetooth probe say" probe_word,
+    "forecast" "when a meat will be done, from readings and checks, as a distribution" forecast,
+    "next-check" "when the next check costs least, given when it may be done" next_check,
     "cook-card" "a cook card as it is read, with what was left out" check,
 ];
 
