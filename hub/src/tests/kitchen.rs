@@ -53,7 +53,7 @@ async fn a_rub_is_written_down_and_stands_on_the_sheet() {
         page.contains("value=\"Pepper\""),
         "what was written stands in the form"
     );
-    let sheet = get(&home, &format!("{now}/sheet")).await.body;
+    let sheet = get(&home, &format!("{now}/kitchen/sheet")).await.body;
     assert!(
         sheet.contains("Salt &amp; &lt;smoke&gt;") && sheet.contains("data-print"),
         "{sheet}"
