@@ -70,7 +70,7 @@ const fn grows(cut: Cut) -> Grows {
         Cut::TriTip => Grows::Alike(4.5, 2.0),
         Cut::ChickenWhole => Grows::Alike(3.2, 2.5),
         Cut::ChickenHalf => Grows::Alike(4.0, 2.6),
-        Cut::TurkeyBreast => Grows::Alike(2.1, 1.6),
+        Cut::TurkeyBreast => Grows::Alike(2.5, 1.9),
         Cut::ChickenThighs => Grows::Number(32.0, 2.6, 1.9),
         Cut::Sausages | Cut::PoultrySausages => Grows::Number(32.0, 3.8, 1.0),
     }

@@ -1,6 +1,6 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt drawn`)
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt heat drawn`)
 //! those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -11,6 +11,7 @@ mod door;
 mod drawn;
 mod fold;
 mod harness;
+mod heat;
 mod invent;
 mod openings;
 mod pages;
@@ -25,7 +26,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 11] = [
+const BENCHES: [(&str, Bench); 12] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
@@ -36,6 +37,7 @@ const BENCHES: [(&str, Bench); 11] = [
     ("csv", csv_import::rows),
     ("openings", openings::rows),
     ("crdt", crdt::rows),
+    ("heat", heat::rows),
     ("drawn", drawn::rows),
 ];
 

@@ -99,7 +99,7 @@ impl<F: Real, const N: usize, const L: usize> Block<F, N, L> {
         let left = wet - evaporated + (juice - juice.at_least(0.0));
         let dripped = (left - params.drips_from).at_least(0.0) * (seconds / (RUNS_OFF + seconds));
         state.water = seeped.water;
-        state.film = left - dripped;
+        state.film = (left - dripped).each(no_dust);
         state.skin = skin;
         Flow {
             heat: flux + heat_back,
@@ -110,6 +110,13 @@ impl<F: Real, const N: usize, const L: usize> Block<F, N, L> {
             dripped,
         }
     }
+}
+
+/// A film of a picometer is none: what only halves itself would end among numbers so small that processors are slow at them.
+#[inline(always)]
+fn no_dust<F: Real>(film: F) -> F {
+    let dust = film > F::of(-1e-9) && film < F::of(1e-9);
+    if dust { F::of(0.0) } else { film }
 }
 
 /// What stays of what is poured on.
