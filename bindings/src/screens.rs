@@ -9,10 +9,10 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
-        Settings, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
-        WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
+        ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
+        TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -203,6 +203,27 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<WatchScreen, Trouble> {
         self.door().watch(viewer, cook, moment)
+    }
+
+    /// What to do with the food of a pit whose fire went out: see [`Slowbend::fire_out`](slowbend_core::door::Slowbend::fire_out).
+    pub fn fire_out(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<FireOutScreen, Trouble> {
+        self.door().fire_out(viewer, cook, pit, moment)
+    }
+
+    /// The temperature log of a cook: see [`Slowbend::temp_log`](slowbend_core::door::Slowbend::temp_log).
+    pub fn temp_log(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<TempLogScreen, Trouble> {
+        self.door().temp_log(viewer, cook, moment)
     }
 
     /// What to try when the fire of a pit is not as it should be.

@@ -171,6 +171,8 @@ class Night:
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
+            "fire_out": (lambda: device.door.fire_out(device.viewer, of, at, now), lambda: api.Screen.FIRE_OUT(of, at)),
+            "temp_log": (lambda: device.door.temp_log(device.viewer, of, now), lambda: api.Screen.TEMP_LOG(of)),
             "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
             "probes": (lambda: device.door.probes(device.viewer, self.hearing, now), lambda: api.Screen.PROBES()),
             "alarms": (lambda: device.door.alarms(device.viewer, now, ALARMS), lambda: api.Screen.ALARMS()),

@@ -23,6 +23,8 @@ use uuid::Uuid;
 const FROZEN: &str = include_str!("fixtures/schema-0001.sql");
 /// What was shipped later under the same schema, on top of the first: the kind `piece_meant`.
 const FROZEN_MEANT: &str = include_str!("fixtures/schema-0001-meant.sql");
+/// What was shipped after that: the kind `went_past`.
+const FROZEN_PAST: &str = include_str!("fixtures/schema-0001-past.sql");
 /// What the entries of the fixture mean, folded: law 7 says that it is this on every machine. Where the fold was changed
 /// on purpose, raise `FOLD_VERSION` of the core and put the hash here that the failing test prints.
 const MEANS: &str = "07e5878637c3caccd6cd44b5081250285f3b07c80d57e1fe6f6ec9b7e3cb2576";
@@ -30,8 +32,9 @@ const MEANS: &str = "07e5878637c3caccd6cd44b5081250285f3b07c80d57e1fe6f6ec9b7e3c
 fn thaw(folder: &Path) {
     let file = rusqlite::Connection::open(folder.join("slowbend.db")).expect("the folder is there");
     file.execute_batch(FROZEN).expect("the fixture is SQL");
-    file.execute_batch(FROZEN_MEANT)
-        .expect("the fixture is SQL");
+    for later in [FROZEN_MEANT, FROZEN_PAST] {
+        file.execute_batch(later).expect("the fixture is SQL");
+    }
 }
 
 fn schema(folder: &Path) -> Vec<(String, String)> {
@@ -123,7 +126,7 @@ fn freeze() {
         .expect("text");
     }
     let all = everything();
-    for entry in &all[..all.len() - later().len()] {
+    for entry in &all[..all.len() - later().len() - past().len()] {
         writeln!(sql, "{}", row(entry)).expect("text");
     }
     writeln!(
@@ -167,13 +170,13 @@ fn freeze_later() {
         "-- What a later version recorded under the first schema. Invented. Frozen: do not change.\n",
     );
     let all = everything();
-    for entry in &all[all.len() - later().len()..] {
+    for entry in &all[all.len() - past().len()..] {
         writeln!(sql, "{}", row(entry)).expect("text");
     }
     std::fs::write(
         concat!(
             env!("CARGO_MANIFEST_DIR"),
-            "/tests/fixtures/schema-0001-meant.sql"
+            "/tests/fixtures/schema-0001-past.sql"
         ),
         sql,
     )
@@ -218,7 +221,7 @@ fn log() -> LogId {
 fn everything() -> Vec<Entry> {
     let cook = Some(CookId(id(3, 1)));
     let of_crew = crew().into_iter().map(|payload| (None, payload));
-    let of_cook = lunch().into_iter().chain(later());
+    let of_cook = lunch().into_iter().chain(later()).chain(past());
     let all = of_crew.chain(of_cook.map(|payload| (cook, payload)));
     (1..)
         .zip(all)
@@ -466,6 +469,17 @@ fn later() -> Vec<Payload> {
         PieceMeant {
             piece: PieceId(id(6, 1)),
             meant,
+        }
+        .into(),
+    ]
+}
+
+/// What was shipped after [`later`].
+fn past() -> Vec<Payload> {
+    vec![
+        WentPast {
+            piece: PieceId(id(6, 2)),
+            caveat: Caveat::CoolPit,
         }
         .into(),
     ]

@@ -10,9 +10,10 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, Settings,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
+        Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
+        WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -55,6 +56,18 @@ echo!(
     trouble_from_json,
     trouble_json,
     trouble_canon
+);
+echo!(
+    FireOutScreen,
+    fire_out_from_json,
+    fire_out_json,
+    fire_out_canon
+);
+echo!(
+    TempLogScreen,
+    temp_log_from_json,
+    temp_log_json,
+    temp_log_canon
 );
 echo!(
     WriteScreen,
@@ -147,6 +160,18 @@ pub enum Screen {
         /// Of which pit.
         pit: PitId,
     },
+    /// What to do with the food of a pit whose fire went out.
+    FireOut {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
+    /// The temperature log.
+    TempLog {
+        /// Of which cook.
+        cook: CookId,
+    },
     /// What can be written down.
     WriteDown {
         /// In which cook.
@@ -192,6 +217,8 @@ pub fn screen_text(
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
+        Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),
+        Screen::TempLog { cook } => write(&door.temp_log(viewer, cook, moment)?),
         Screen::WriteDown { cook } => write(&door.write_down(viewer, cook, moment)?),
         Screen::Probes => write(&door.probes(viewer, &Hearing::default(), moment)?),
         Screen::Alarms => write(&door.alarms(viewer, moment, 60)?),

@@ -4,7 +4,7 @@ use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
-    log::{Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
+    log::{Bath, Caveat, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     safety::Form,
     units::Mk,
 };
@@ -85,6 +85,14 @@ pub enum Act {
         stage: Stage,
         at: Option<i64>,
     },
+    /// A meat that needs a hot pit went on one under 225 °F, knowingly: the caution that was gone past is kept.
+    PutOnAnyway {
+        piece: PieceId,
+        pit: PitId,
+        at: Option<i64>,
+    },
+    /// Go on past a caution about a meat, knowingly.
+    GoPast { piece: PieceId, caveat: Caveat },
     /// Move a meat to a pit, or to another spot of it.
     Move {
         piece: PieceId,
@@ -204,6 +212,7 @@ impl Act {
     pub const fn at_mut(&mut self) -> Option<&mut Option<i64>> {
         match self {
             Self::SetStage { at, .. }
+            | Self::PutOnAnyway { at, .. }
             | Self::Move { at, .. }
             | Self::AnswerRub { at, .. }
             | Self::AnswerRubs { at, .. }

@@ -87,6 +87,8 @@ impl Job {
             Self::Check(piece) => ("check", piece.0),
             Self::Pull(piece) => ("pull", piece.0),
             Self::PutAway(piece) => ("put_away", piece.0),
+            Self::ComeUp(piece) => ("come_up", piece.0),
+            Self::KeepHot(piece) => ("keep_hot", piece.0),
             Self::Serve(cook) => ("serve", cook.0),
             Self::FireRound(pit) => ("fire_round", pit.0),
             Self::Outside(pit) => ("outside", pit.0),

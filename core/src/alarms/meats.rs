@@ -1,6 +1,6 @@
 //! What meats ask for: the rub, wettings, the glaze, a check, to come off, to be put away.
 
-use super::{Due, Urgency, unshown};
+use super::{Due, Urgency, unshown, zone};
 use crate::{
     cadence::rhythm::Next,
     checks::{DoneState, Verdict, cut_facts, verdict},
@@ -16,9 +16,9 @@ use crate::{
     units::Mk,
 };
 
-/// How long served food may stand before it must be away: 2 h, 1 h above 90 °F. USDA, the 2-hour rule, read in
-/// foodmate.com reprints of USDA releases (2016, 2017). It rings a quarter of an hour before.
-const PUT_AWAY_MS: i64 = 2 * HOUR - 15 * MINUTE;
+/// How long before served food has stood too long it is called: a quarter of an hour. Common practice, no source; the limit
+/// itself is in [`zone::put_away_limit`].
+const PUT_AWAY_LEAD_MS: i64 = 15 * MINUTE;
 /// How long before serving time it is called, and until how long after it. Common practice, no source.
 const SERVE_CALL_MS: i64 = 30 * MINUTE;
 const SERVE_LATE_MS: i64 = 2 * HOUR;
@@ -46,7 +46,8 @@ fn of_piece(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Vec<Due>
         all.iter_mut().for_each(|due| due.pit = pit);
     }
     all.extend(unshown::due(known, cook, piece, now));
-    all.extend(put_away(cook, piece, now));
+    all.extend(zone::due(known, cook, piece, now));
+    all.extend(put_away(known, cook, piece, now));
     all
 }
 
@@ -183,11 +184,11 @@ fn check_at(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<i
 }
 
 /// Whether it was served, and nobody said that it is away or that none is left.
-pub fn is_to_put_away(cook: &Cook, piece: &Piece, now: i64) -> bool {
-    put_away(cook, piece, now).is_some()
+pub fn is_to_put_away(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> bool {
+    put_away(known, cook, piece, now).is_some()
 }
 
-fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
+fn put_away(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
     let served = piece
         .stage(now)
         .filter(|passed| passed.stage == Stage::Served)?
@@ -195,11 +196,13 @@ fn put_away(cook: &Cook, piece: &Piece, now: i64) -> Option<Due> {
         .at;
     let job = Job::PutAway(piece.id);
     let open = !answered_since(cook, job, served, now);
+    let limit = zone::put_away_limit(known, cook, piece, served, now);
+    let at = served.saturating_add((limit - PUT_AWAY_LEAD_MS).max(0));
     open.then(|| {
         Due::new(
             cook,
             job,
-            put_off(cook, job, served + PUT_AWAY_MS, served, now),
+            put_off(cook, job, at, served, now),
             Urgency::Wake,
         )
     })

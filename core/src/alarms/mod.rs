@@ -23,6 +23,7 @@ mod standing;
 mod tests;
 mod unshown;
 mod urgency;
+mod zone;
 
 pub use answer::Answer;
 pub use due::{Due, due, due_in};
@@ -34,3 +35,4 @@ pub use said::{Alarm, AlarmList, said};
 pub use standing::standing;
 pub use unshown::is_read_or_back;
 pub use urgency::Urgency;
+pub use zone::{COME_UP_LEAD_MS, put_away_limit};

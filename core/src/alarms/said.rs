@@ -7,7 +7,7 @@ use crate::{
     ids::{CookId, PieceId, PitId},
     log::{Job, Subject, Where},
     moment::{MINUTE, Moment},
-    screens::{Place, ring_answers},
+    screens::{Place, ring_answers, zone_why},
     units::Mk,
     words::{Arg, Viewer, Words},
 };
@@ -86,6 +86,7 @@ fn place(due: &Due) -> Place {
         }
         // Off the pit: it is read by hand.
         (Job::Check(piece), None) => Place::Check { piece },
+        (Job::ComeUp(piece) | Job::KeepHot(piece), _) => Place::Check { piece },
         _ => Place::Now { cook },
     }
 }
@@ -159,6 +160,8 @@ impl Saying<'_> {
             Job::Check(_) => key("ring-check"),
             Job::Pull(_) => key("ring-pull"),
             Job::PutAway(_) => key("ring-put-away"),
+            Job::ComeUp(_) => key("ring-come-up"),
+            Job::KeepHot(_) => key("ring-keep-hot"),
             Job::Serve(_) => key("ring-serve"),
             Job::FireRound(_) => key("ring-fire-round"),
             Job::Outside(_) => key("ring-outside"),
@@ -283,6 +286,7 @@ impl Saying<'_> {
             job if self.is_read_or_back(job) => self.say.text("ring-read-or-back-detail"),
             Job::Pull(_) => self.say.text("ring-pull-detail"),
             Job::PutAway(_) => self.say.text("ring-put-away-detail"),
+            Job::ComeUp(_) | Job::KeepHot(_) => zone_why(self.known, &self.say, due, self.now)?,
             Job::FireRound(_) => self.say.text("ring-fire-round-detail"),
             Job::Silent(_) => match self.pit_tail(due) {
                 Some((at, _)) => self.say.with(

@@ -112,6 +112,8 @@ pub struct Crew {
     pub spritz_minutes: Option<Reg<i64>>,
     /// Meters above the sea.
     pub altitude_m: Option<Reg<i64>>,
+    /// Whether it cooks for the public.
+    pub for_public: Option<Reg<bool>>,
     /// Notices that were read.
     pub dismissed: BTreeSet<String>,
     /// Entries taken back.

@@ -12,6 +12,7 @@ mod known;
 mod piece;
 mod reg;
 pub mod rhythm_facts;
+pub mod safety_facts;
 mod state;
 #[cfg(test)]
 pub(crate) mod story;
@@ -26,4 +27,4 @@ pub use reg::Reg;
 pub use state::{Cook, Dish, LastAct, Moved, Note, Saved};
 
 /// Changes whenever the fold reads the same entries differently: cached state of another version is thrown away.
-pub const FOLD_VERSION: i64 = 5;
+pub const FOLD_VERSION: i64 = 6;

@@ -5,7 +5,7 @@ use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult},
     ids::{DeviceId, PieceId, PitId, ThermometerId},
-    log::{Meant, PieceAdded, Stage, Wrap},
+    log::{Caveat, Meant, PieceAdded, Stage, Wrap},
     safety::Form,
     units::Mk,
 };
@@ -86,6 +86,8 @@ pub struct Piece {
     pub checks: Vec<Pass>,
     /// Temperatures read by hand.
     pub read: Vec<HandReading>,
+    /// Cautions that somebody went on past.
+    pub went_past: Vec<(Timed, Caveat)>,
     /// What it became, where it was split or joined: it is then no meat of its own any more.
     pub became: Vec<PieceId>,
     /// What it came from.
@@ -112,6 +114,7 @@ impl Piece {
             glazed: vec![],
             checks: vec![],
             read: vec![],
+            went_past: vec![],
             became: vec![],
             from: vec![],
         }
@@ -209,7 +212,13 @@ impl Stage {
     pub fn is_off(&self) -> bool {
         matches!(
             self,
-            Self::Off | Self::Held | Self::CutUp | Self::Served | Self::PutAway | Self::Reheated
+            Self::Off
+                | Self::Held
+                | Self::CutUp
+                | Self::Served
+                | Self::PutAway
+                | Self::Reheated
+                | Self::ThrownAway
         )
     }
 }

@@ -76,6 +76,8 @@ pub struct Cook {
     pub serve: Reg<Option<Serve>>,
     /// How many eat.
     pub people: Reg<Option<i64>>,
+    /// Whether the air around its food is above 90 °F.
+    pub hot_air: Reg<bool>,
     /// Whether it is invented.
     pub demo: bool,
     /// When it began.
@@ -120,6 +122,7 @@ impl Cook {
             name: Reg::new(fact.name, by),
             serve: Reg::new(fact.serve, by),
             people: Reg::new(fact.people, by),
+            hot_air: Reg::new(false, by),
             demo: fact.demo,
             started_at: at,
             finished: None,

@@ -136,7 +136,7 @@ fn of_probes<'a>(
 }
 
 /// The coldest reading of each stretch, and the very last one.
-fn coldest_of_stretches(tail: impl Iterator<Item = (i64, Mk)>) -> Vec<(i64, Mk)> {
+pub(super) fn coldest_of_stretches(tail: impl Iterator<Item = (i64, Mk)>) -> Vec<(i64, Mk)> {
     let mut kept: Vec<(i64, Mk)> = vec![];
     let mut newest = None;
     for (at, mk) in tail {

@@ -5,10 +5,15 @@ use super::{
     screens::{no_cook, seen_by},
 };
 use crate::{
+    cook::Probe,
     error::Trouble,
+    ids::CookId,
     moment::Moment,
     readings::{Reading, chunk, settle::settle},
-    screens::{self, Heard, ReadingsOf, ReadingsScreen, Strand, Wanted},
+    screens::{
+        self, Heard, PROBE_EVERY_MS, ProbeRead, ReadingsOf, ReadingsScreen, Strand, TempLogScreen,
+        Wanted,
+    },
     units::Mk,
     words::Viewer,
 };
@@ -50,6 +55,52 @@ impl Slowbend {
             moment,
         )
         .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// The temperature log of a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn temp_log(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<TempLogScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let seats = self.seats_of(cook, moment.utc_ms);
+        let mut read = vec![];
+        for (series, probe, until) in seats {
+            let (from, until) = (probe.since.at, until.min(moment.utc_ms));
+            let (readings, _) = self.readings_between(&series.0, &series.1, from, until)?;
+            read.extend(coldest_of(&readings).into_iter().map(|reading| ProbeRead {
+                at: reading.at,
+                temp: reading.temp,
+                place: probe.place.clone(),
+                series: series.clone(),
+                thermometer: probe.thermometer,
+            }));
+        }
+        screens::temp_log(&seen_by(self, viewer), viewer, cook, &read, moment)
+            .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Where each probe of a cook sat, until when; what was read after the cook ended is not of it.
+    fn seats_of(&self, cook: CookId, now: i64) -> Vec<((String, String), Probe, i64)> {
+        let Some(cook) = self.cooks.get(&cook) else {
+            return vec![];
+        };
+        let end = cook.finished.map_or(now, |finished| finished.at);
+        let sits = cook
+            .probes
+            .iter()
+            .map(|(series, probe)| (series.clone(), probe.clone(), end));
+        let sat = cook.probes_before.iter().map(|moved| {
+            let until = moved.until.saturating_sub(1).min(end);
+            (moved.series.clone(), moved.probe.clone(), until)
+        });
+        sits.chain(sat).collect()
     }
 
     fn hear(&mut self, wanted: &Wanted, strand: &Strand) -> Result<Heard, Trouble> {
@@ -101,4 +152,12 @@ impl Slowbend {
         })
         .collect()
     }
+}
+/// The coldest reading of each stretch of [`PROBE_EVERY_MS`].
+fn coldest_of(readings: &[Reading]) -> Vec<Reading> {
+    let stretch = |reading: &Reading| reading.at.div_euclid(PROBE_EVERY_MS);
+    readings
+        .chunk_by(|a, b| stretch(a) == stretch(b))
+        .filter_map(|run| run.iter().min_by_key(|reading| reading.temp).copied())
+        .collect()
 }

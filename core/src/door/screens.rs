@@ -9,9 +9,9 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput, StartScreen,
-        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, NightScreen,
+        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput,
+        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -230,6 +230,23 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_cook(cook)?;
         screens::trouble(&seen_by(self, viewer), viewer, cook, pit, moment)
+            .ok_or_else(|| no_pit(viewer))
+    }
+
+    /// What to do with the food of a pit whose fire went out.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook or pit, or the disk's trouble.
+    pub fn fire_out(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<FireOutScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::fire_out_screen(&seen_by(self, viewer), viewer, cook, pit, moment)
             .ok_or_else(|| no_pit(viewer))
     }
 

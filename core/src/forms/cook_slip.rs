@@ -1,6 +1,6 @@
 //! What is written down during a cook: one function a slip.
 
-use super::filled::Fields;
+use super::{field::yes_or_no, filled::Fields};
 use crate::{
     acts::{Act, MeatMove, NewMeat},
     cadence::Cadence,
@@ -14,7 +14,7 @@ use crate::{
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 18] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 19] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -33,6 +33,7 @@ pub(super) const COOK_SLIPS: [(&str, Read); 18] = [
     ("dish-note", dish_note),
     ("dish-name", dish_called),
     ("watch-line", watch_line),
+    ("hot-air", hot_air),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
@@ -209,6 +210,12 @@ fn dish_called(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
         to: Field::Name(fields.name("name")?),
         saw: None,
     })
+}
+
+/// Whether the air around the food is above 90 °F.
+fn hot_air(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    let yes = yes_or_no(&fields.say, fields.filled.field("hot-air"));
+    set(cook, Field::HotAir(yes.ok_or_else(|| fields.unknown())?))
 }
 
 /// A line for whoever takes the watch next.

@@ -95,8 +95,21 @@ fn read(say: &Words<'_>, field: &str, text: &str) -> Result<Field, Refused> {
             let height = measured(say, Measure::Altitude, text)?;
             Field::AltitudeM(height.ok_or_else(|| refused(say, key("form-unread")))?)
         }
+        "for_public" => Field::ForPublic(yes_or_no(say, text).ok_or_else(choose)?),
         _ => return Err(choose()),
     })
+}
+
+/// "Yes" or "no" in the viewer's language, or as recorded; none for anything else.
+pub fn yes_or_no(say: &Words<'_>, text: &str) -> Option<bool> {
+    let typed = text.trim().to_lowercase();
+    let says =
+        |key: &str, recorded: &str| typed == recorded || typed == say.text(key).to_lowercase();
+    match (says("answer-yes", "true"), says("answer-no", "false")) {
+        (true, _) => Some(true),
+        (_, true) => Some(false),
+        _ => None,
+    }
 }
 
 /// The act that sets a pit's band, whole.

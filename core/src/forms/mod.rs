@@ -20,7 +20,7 @@ mod tests;
 pub use ago::{AGO_MINUTES, ago, done_ago};
 pub use begin::{BeginMeatTyped, BeginTyped, begin};
 pub use check::{CheckTyped, SpotTyped, check};
-pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field};
+pub use field::{BandTyped, BathTyped, FieldTyped, band, bath, field, yes_or_no};
 pub use filled::{FieldFilled, Filled};
 pub use opening::{MovesTyped, OpeningMeatTyped, OpeningTyped, moves, opening};
 pub use slip::{SlipFilled, cook_slip, meat_slip, slip};

@@ -87,6 +87,19 @@ pub enum Stage {
     PutAway,
     /// Warmed again.
     Reheated,
+    /// Thrown away: nobody eats of it.
+    ThrownAway,
+}
+
+/// A caution that a person was told of and went on past. It is kept and shown, and rings no more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Caveat {
+    /// Ground, stuffed or poultry meat went on a pit under 225 °F.
+    CoolPit,
+    /// The food stood, or may have stood, where bacteria grow for longer than published.
+    PastClock,
 }
 
 /// What a note, a field or an undo is about.
@@ -141,6 +154,10 @@ pub enum Field {
     SpritzMinutes(i64),
     /// How high above the sea the pits stand, in meters.
     AltitudeM(i64),
+    /// Whether the crew cooks for the public.
+    ForPublic(bool),
+    /// Whether the air around a cook's food is above 90 °F.
+    HotAir(bool),
 }
 
 /// The temperatures a pit is held between, `low` below `high`.
@@ -312,6 +329,8 @@ facts! {
     PutOff { /** Which one. */ job: Job, /** By how many minutes. */ minutes: i64 }
     /// A ring was answered that no other act answers.
     Answered { /** Which one. */ job: Job }
+    /// Somebody went on past a caution.
+    WentPast { /** Which meat. */ piece: PieceId, /** Past what. */ caveat: Caveat }
     /// Somebody wrote something down.
     Noted { /** About what. */ about: Subject, /** What. */ text: String }
     /// A dish of the cook.

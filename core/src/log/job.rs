@@ -21,6 +21,10 @@ pub enum Job {
     Pull(PieceId),
     /// Put a served meat away before it has stood too long.
     PutAway(PieceId),
+    /// Read a meat that is not whole muscle: it has to be hot before it was too long on the way up.
+    ComeUp(PieceId),
+    /// Read a meat that came off: nothing shows that it is still hot.
+    KeepHot(PieceId),
     /// Make the food ready: serving time comes.
     Serve(CookId),
     /// See to the fire, since no probe does.
@@ -42,7 +46,9 @@ impl Job {
             | Self::Glaze(piece)
             | Self::Check(piece)
             | Self::Pull(piece)
-            | Self::PutAway(piece) => Subject::Piece(piece),
+            | Self::PutAway(piece)
+            | Self::ComeUp(piece)
+            | Self::KeepHot(piece) => Subject::Piece(piece),
             Self::FireRound(pit) | Self::Outside(pit) | Self::Silent(pit) => Subject::Pit(pit),
             Self::Serve(cook) | Self::WakeUp(cook) => Subject::Cook(cook),
         }

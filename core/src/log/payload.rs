@@ -1,6 +1,7 @@
 //! All kinds of entries in one enum: the name of each kind, its version, and whether it must be understood.
 
 use super::{Head, Job, fact::*};
+use crate::checks::TestResult;
 use serde::Serialize;
 
 /// What an entry means to this version of Slowbend.
@@ -96,6 +97,7 @@ payloads! {
     "skipped" 1 false Skipped,
     "put_off" 1 false PutOff,
     "answered" 1 false Answered,
+    "went_past" 1 false WentPast,
     "noted" 1 false Noted,
     "dish_added" 1 false DishAdded,
     "dish_ready" 1 false DishReady,
@@ -108,8 +110,29 @@ impl Payload {
     pub fn answers(&self) -> Vec<Job> {
         match self {
             Self::RubAnswered(fact) => vec![Job::RubSet(fact.piece)],
-            Self::Checked(fact) => vec![Job::Check(fact.piece), Job::Pull(fact.piece)],
-            Self::StageSet(fact) => [Job::Check, Job::Pull, Job::PutAway]
+            Self::Checked(fact) => {
+                let read = [Job::ComeUp, Job::KeepHot].map(|job| job(fact.piece));
+                let heat = |result: &TestResult| matches!(result, TestResult::Heat(_));
+                let heats = fact.results.iter().any(heat);
+                [Job::Check(fact.piece), Job::Pull(fact.piece)]
+                    .into_iter()
+                    .chain(read.into_iter().filter(|_| heats))
+                    .collect()
+            }
+            Self::StageSet(fact) => [
+                Job::Check,
+                Job::Pull,
+                Job::PutAway,
+                Job::ComeUp,
+                Job::KeepHot,
+            ]
+            .map(|job| job(fact.piece))
+            .to_vec(),
+            Self::Read(Read {
+                place: Where::Piece { piece, .. },
+                ..
+            }) => vec![Job::ComeUp(*piece), Job::KeepHot(*piece)],
+            Self::WentPast(fact) => [Job::ComeUp, Job::KeepHot, Job::PutAway]
                 .map(|job| job(fact.piece))
                 .to_vec(),
             Self::Opened(fact) => {

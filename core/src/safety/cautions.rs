@@ -25,8 +25,22 @@ keyed! {
         HoldCold = "caution-hold-cold",
         /// A smoker's air is 225 to 300 °F, with a thermometer in the air and one in the food.
         SmokerAir = "caution-smoker-air",
-        /// Nothing here counts how long a meat stood between 40 and 140 °F.
-        NoZoneClock = "caution-no-zone-clock",
+        /// What to do with food over a fire that went out is counted on a screen of its own.
+        FireOutCounts = "caution-fire-out-counts",
+        /// A thermometer that was in raw poultry is washed before it goes into anything else.
+        WashThermometer = "caution-wash-thermometer",
+        /// Hands, knives, cutting surfaces and the phone that touched raw poultry are washed too.
+        WashHandsAndPhone = "caution-wash-hands-and-phone",
+        /// A mop pot is kept at 140 °F or boiled before it goes on again.
+        MopPotHot = "caution-mop-pot-hot",
+        /// Raw poultry never sits over other food.
+        RawNeverAbove = "caution-raw-never-above",
+        /// A smoker stands in the open, away from what burns.
+        SmokerInTheOpen = "caution-smoker-in-the-open",
+        /// Nobody sleeps near burning coals.
+        NoSleepNearCoals = "caution-no-sleep-near-coals",
+        /// Ash is left until it is cold, in metal.
+        ColdAsh = "caution-cold-ash",
         /// Meat that is burnt outside may be raw inside.
         BurntOutside = "caution-burnt-outside",
         /// Food that an extinguisher's powder reached is not eaten.
@@ -53,16 +67,53 @@ impl CautionKind {
             Self::CharcoalNeverIndoors | Self::CoalsUntilOut => Source::CpscCharcoal,
             Self::WindowIsNotEnough => Source::Cpsc5012,
             Self::RawPoultryBrush | Self::RawMarinade => Source::UsdaMarinade,
-            Self::TwoHours | Self::HoldHot | Self::HoldCold => Source::UsdaTwoHours,
+            Self::TwoHours | Self::HoldHot | Self::HoldCold | Self::MopPotHot => {
+                Source::UsdaTwoHours
+            }
             Self::SmokerAir => Source::UsdaSmokerAir,
-            Self::GreaseFire | Self::Extinguisher | Self::ThickSmoke => Source::CommonPractice,
-            Self::ThawFirst => Source::UsdaSmoking,
+            Self::GreaseFire
+            | Self::Extinguisher
+            | Self::ThickSmoke
+            | Self::WashThermometer
+            | Self::WashHandsAndPhone
+            | Self::RawNeverAbove
+            | Self::ColdAsh => Source::CommonPractice,
+            Self::ThawFirst | Self::SmokerInTheOpen => Source::UsdaSmoking,
+            Self::NoSleepNearCoals => Source::CpscCharcoal,
             Self::PoultryThreePlaces
-            | Self::NoZoneClock
+            | Self::FireOutCounts
             | Self::BurntOutside
             | Self::ExtinguisherPowder
             | Self::LocalRulesFirst => Source::OwnCaution,
         }
+    }
+}
+
+impl CautionKind {
+    /// Whether it is told once, and put away for good by whoever has read it: what is learned, not what the food at hand
+    /// asks for.
+    pub const fn is_told_once(self) -> bool {
+        matches!(
+            self,
+            Self::CharcoalNeverIndoors
+                | Self::WindowIsNotEnough
+                | Self::CoalsUntilOut
+                | Self::Extinguisher
+                | Self::ColdAsh
+                | Self::NoSleepNearCoals
+                | Self::SmokerInTheOpen
+                | Self::RawPoultryBrush
+                | Self::RawMarinade
+                | Self::WashThermometer
+                | Self::WashHandsAndPhone
+                | Self::MopPotHot
+                | Self::RawNeverAbove
+        )
+    }
+
+    /// What it is called when it is put away.
+    pub fn notice(self) -> String {
+        format!("caution/{}", self.key())
     }
 }
 
@@ -89,6 +140,12 @@ keyed! {
         HoldingDishes = "doing-holding-dishes",
         /// Bringing back a pit that runs cold, or whose probe is silent.
         PitRunsCold = "doing-pit-runs-cold",
+        /// Finding out that a fire is out.
+        FireWentOut = "doing-fire-went-out",
+        /// Moving raw poultry to where other food is.
+        MovingPoultry = "doing-moving-poultry",
+        /// Going to sleep while a pit burns.
+        GoingToSleep = "doing-going-to-sleep",
         /// Cooling a pit that runs hot.
         PitRunsHot = "doing-pit-runs-hot",
         /// Clearing thick smoke.
@@ -105,15 +162,23 @@ pub fn cautions_at(doing: Doing) -> Vec<CautionKind> {
     use CautionKind::*;
     let mut all = match doing {
         Doing::Preparing => vec![ThawFirst, RawMarinade],
-        Doing::LightingCharcoal => vec![CharcoalNeverIndoors, WindowIsNotEnough],
-        Doing::PuttingPitAway => vec![CoalsUntilOut, CharcoalNeverIndoors],
-        Doing::MoppingMeat => vec![RawMarinade],
-        Doing::MoppingPoultry => vec![RawPoultryBrush, RawMarinade],
+        Doing::LightingCharcoal => vec![
+            CharcoalNeverIndoors,
+            WindowIsNotEnough,
+            SmokerInTheOpen,
+            Extinguisher,
+        ],
+        Doing::PuttingPitAway => vec![CoalsUntilOut, CharcoalNeverIndoors, ColdAsh],
+        Doing::MoppingMeat => vec![RawMarinade, MopPotHot],
+        Doing::MoppingPoultry => vec![RawPoultryBrush, RawMarinade, MopPotHot],
         Doing::CheckingMeat => vec![],
-        Doing::CheckingPoultry => vec![PoultryThreePlaces],
+        Doing::CheckingPoultry => vec![PoultryThreePlaces, WashThermometer, WashHandsAndPhone],
+        Doing::MovingPoultry => vec![RawNeverAbove, WashHandsAndPhone],
+        Doing::GoingToSleep => vec![NoSleepNearCoals, CharcoalNeverIndoors],
+        Doing::FireWentOut => vec![TwoHours, HoldHot],
         Doing::Serving => vec![TwoHours, HoldHot],
         Doing::HoldingDishes => vec![HoldHot, HoldCold, TwoHours],
-        Doing::PitRunsCold => vec![TwoHours, NoZoneClock, SmokerAir],
+        Doing::PitRunsCold => vec![TwoHours, FireOutCounts, SmokerAir],
         Doing::PitRunsHot => vec![BurntOutside],
         Doing::SmokeIsThick => vec![ThickSmoke],
         Doing::FlareUp => vec![GreaseFire, Extinguisher],

@@ -184,6 +184,7 @@ impl Glance<'_> {
             Stage::Served => self.say.text("button-serve"),
             Stage::PutAway => self.say.text("button-put-away"),
             Stage::Reheated => self.say.text("button-reheat"),
+            Stage::ThrownAway => self.say.text("button-throw-away"),
         }
     }
 
@@ -296,7 +297,11 @@ impl Glance<'_> {
         let until = (self.this_minute() + for_ + quarter - 1).div_euclid(quarter) * quarter;
         let time = self.say.the_clock(until);
         let label = self.say.with("button-sleep", &[("time", Arg::Text(&time))]);
-        button(label, Act::Sleep { until }, Tone::Plain)
+        let sleep = button(label, Act::Sleep { until }, Tone::Plain);
+        match self.sleep_question() {
+            Some(question) => asked(sleep, question),
+            None => sleep,
+        }
     }
 }
 

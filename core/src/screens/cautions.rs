@@ -1,21 +1,40 @@
 //! Cautions in words, where the act happens.
 
-use super::{Caution, glance::Glance};
+use super::{Button, Caution, Notice, glance::Glance};
 use crate::{
-    ids::PitId,
+    acts::Act,
+    cook::Cook,
+    ids::{CookId, PitId},
     log::PitKind,
     safety::{CautionKind, Doing, cautions_at},
     units::Mk,
     words::Arg,
 };
 
+use std::collections::BTreeSet;
+
+/// The name of what is told once where a cook on coals is begun.
+const PEOPLE: &str = "people/charcoal";
+
 impl Glance<'_> {
     pub fn cautions(&self, doing: Doing) -> Vec<Caution> {
         self.caution_texts(&cautions_at(doing))
     }
 
+    /// Those of them that nobody has put away yet.
     pub fn caution_texts(&self, kinds: &[CautionKind]) -> Vec<Caution> {
-        kinds.iter().map(|kind| self.caution(*kind)).collect()
+        let dismissed = &self.known.crew.dismissed;
+        let stands =
+            |kind: &&CautionKind| !kind.is_told_once() || !dismissed.contains(&kind.notice());
+        let kinds = kinds.iter().filter(stands);
+        kinds.map(|kind| self.caution(*kind)).collect()
+    }
+
+    /// How a caution that is told once is put away.
+    fn put_away(&self, kind: CautionKind) -> Option<Button> {
+        let notice = kind.notice();
+        kind.is_told_once()
+            .then(|| self.plain("button-caution-read", Act::Dismiss { notice }))
     }
 
     /// A smoker's air is the 225 to 300 °F of [`CautionKind::SmokerAir`]; the danger zone and the hot day are USDA's 40, 140 and 90 °F: see the source of [`CautionKind::TwoHours`].
@@ -31,7 +50,65 @@ impl Glance<'_> {
         Caution {
             text: self.say.with(kind.key(), &args),
             source: self.say.text(kind.source().key()),
+            dismiss: self.put_away(kind),
         }
+    }
+
+    /// Whether a pit of the cook burns what leaves coals.
+    pub fn has_coals(&self, cook: CookId) -> bool {
+        let cook = self.known.cooks.get(&cook);
+        cook.is_some_and(|cook| {
+            let pits = self.pits_of(cook);
+            pits.into_iter().any(|pit| self.burns_charcoal(pit))
+        })
+    }
+
+    /// Charcoal and fire, told once where a cook on coals is begun.
+    pub fn people_notice(&self, cook: &Cook) -> Option<Notice> {
+        let coals = cook.is_open() && self.has_coals(cook.id);
+        let kinds = [
+            CautionKind::CharcoalNeverIndoors,
+            CautionKind::Extinguisher,
+            CautionKind::LocalRulesFirst,
+        ];
+        let texts = kinds.map(|kind| {
+            let caution = self.caution(kind);
+            match kind {
+                CautionKind::LocalRulesFirst => caution.text,
+                _ => format!("{} ({})", caution.text, caution.source),
+            }
+        });
+        coals
+            .then(|| self.dismissible(PEOPLE.into(), texts.join(" ")))
+            .flatten()
+    }
+
+    /// The question before somebody sleeps while a pit burns that may not be left, and nobody else has the watch.
+    pub fn sleep_question(&self) -> Option<String> {
+        let mut watch = self.known.crew.on_watch(self.now).into_iter();
+        if watch.any(|turn| turn.device != self.viewer.device) {
+            return None;
+        }
+        let pits = self.known.open_cooks().flat_map(|cook| {
+            let meats = cook.meats().filter(|piece| piece.is_on_pit(self.now));
+            meats.filter_map(|piece| piece.pit(self.now).map(|(pit, _)| pit))
+        });
+        let alone = |pit: &PitId| {
+            let pit = self.known.crew.pits.get(pit);
+            pit.and_then(|pit| pit.alone_minutes.value).unwrap_or(0) > 0
+        };
+        let kept: BTreeSet<PitId> = pits
+            .filter(|pit| self.burns_charcoal(*pit) && !alone(pit))
+            .collect();
+        let names: Vec<String> = kept.into_iter().map(|pit| self.pit(pit)).collect();
+        let coals = self.caution(CautionKind::NoSleepNearCoals);
+        let names = self.say.list(&names);
+        let args = [
+            ("pits", Arg::Text(&names)),
+            ("caution", Arg::Text(&coals.text)),
+            ("source", Arg::Text(&coals.source)),
+        ];
+        (!names.is_empty()).then(|| self.say.with("confirm-sleep", &args))
     }
 
     /// What burns charcoal in this pit gives off carbon monoxide.

@@ -26,6 +26,11 @@ const fn minute(at: i64) -> i64 {
     at.div_euclid(MINUTE).saturating_mul(MINUTE)
 }
 
+/// The last instant of the minute of `at`.
+pub(super) const fn minute_end(at: i64) -> i64 {
+    minute(at).saturating_add(MINUTE - 1)
+}
+
 impl<'a> Glance<'a> {
     pub fn of(known: &Known<'a>, viewer: &'a Viewer, moment: &Moment) -> Self {
         Self {
@@ -44,6 +49,12 @@ impl<'a> Glance<'a> {
     /// The beginning of this minute.
     pub fn this_minute(&self) -> i64 {
         minute(self.now)
+    }
+
+    /// The last instant of this minute: clocks of safety are told as of then, so that they change on the minute and are never
+    /// told shorter than they are.
+    pub fn minute_end(&self) -> i64 {
+        minute_end(self.now)
     }
 
     /// "12 min ago".

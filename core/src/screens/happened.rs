@@ -1,6 +1,6 @@
 //! What an entry says, in one sentence.
 
-use super::{glance::Glance, kinds::kind_name};
+use super::{glance::Glance, kinds::kind_name, zone::caveat_key};
 use crate::{
     ids::PieceId,
     log::{Bath, Opened, Payload, Where},
@@ -102,6 +102,10 @@ impl Glance<'_> {
                 about(&format!("{} · {minutes}", self.job(fact.job)))
             }
             Payload::Answered(fact) => about(&self.job(fact.job)),
+            Payload::WentPast(fact) => {
+                let caveat = self.say.text(caveat_key(fact.caveat));
+                about(&format!("{} · {caveat}", name(&fact.piece)))
+            }
             Payload::Noted(fact) => about(&format!("“{}”", fact.text)),
             Payload::DishAdded(fact) => about(&fact.name),
             Payload::DishReady(fact) => {

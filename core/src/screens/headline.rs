@@ -9,6 +9,7 @@ use crate::{
     ids::{CookId, PieceId},
     log::{Job, Stage},
     moment::MINUTE,
+    safety::Doing,
     words::Arg,
 };
 
@@ -85,7 +86,10 @@ impl Glance<'_> {
     fn is_over(&self, cook: &Cook) -> bool {
         let over = |piece: &Piece| {
             let stage = piece.stage(self.now).map(|passed| passed.stage);
-            matches!(stage, Some(Stage::Served | Stage::PutAway))
+            matches!(
+                stage,
+                Some(Stage::Served | Stage::PutAway | Stage::ThrownAway)
+            )
         };
         cook.is_open() && cook.meats().next().is_some() && cook.meats().all(over)
     }
@@ -103,7 +107,10 @@ impl Glance<'_> {
             weight: Weight::Calm,
             buttons: vec![self.finish(cook)],
             link: None,
-            cautions: vec![],
+            cautions: match self.has_coals(cook) {
+                true => self.cautions(Doing::PuttingPitAway),
+                false => vec![],
+            },
         }
     }
 

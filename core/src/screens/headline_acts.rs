@@ -102,6 +102,13 @@ impl Glance<'_> {
                 self.answer_for_good("button-none-left", key("confirm-none-left"), due),
                 self.later(&[due]),
             ],
+            Job::ComeUp(piece) | Job::KeepHot(piece) => {
+                vec![
+                    self.later(&[due]),
+                    self.past_clock(piece),
+                    self.throw_away(piece),
+                ]
+            }
             Job::Serve(_) if self.ahead(self.time_of(due)) > ON_TABLE_MS => vec![],
             Job::Serve(_) => vec![
                 self.answer("button-on-table", due, Tone::Main),
@@ -134,7 +141,9 @@ impl Glance<'_> {
     fn back_on(&self, piece: PieceId) -> Option<Button> {
         let (_, its) = self.known.piece(piece)?;
         let (pit, _) = its.pit(self.now)?;
-        Some(self.stage_button(piece, Stage::OnPit { pit }, Tone::Main))
+        let (stage, tone) = (Stage::OnPit { pit }, Tone::Main);
+        let cool = self.on_too_cool(its, stage, tone);
+        Some(cool.unwrap_or_else(|| self.stage_button(piece, stage, tone)))
     }
 
     /// Where more is done about the first of what is due: its whole opening, where more is done at that pit than its
@@ -152,7 +161,9 @@ impl Glance<'_> {
             Job::Outside(pit) | Job::Silent(pit) | Job::FireRound(pit) => {
                 ("link-trouble", Place::Trouble { cook, pit })
             }
-            Job::Check(piece) | Job::Pull(piece) => ("link-check", Place::Check { piece }),
+            Job::Check(piece) | Job::Pull(piece) | Job::ComeUp(piece) | Job::KeepHot(piece) => {
+                ("link-check", Place::Check { piece })
+            }
             Job::RubSet(piece) | Job::Wet(piece) | Job::Glaze(piece) | Job::PutAway(piece) => {
                 ("link-meat", Place::Piece { piece })
             }
@@ -175,7 +186,8 @@ impl Glance<'_> {
             Job::Wet(_) | Job::Glaze(_) => Doing::MoppingMeat,
             Job::Check(piece) | Job::Pull(piece) if poultry(piece) => Doing::CheckingPoultry,
             Job::Check(_) => Doing::CheckingMeat,
-            Job::Pull(_) | Job::PutAway(_) | Job::Serve(_) => Doing::Serving,
+            Job::Pull(_) | Job::PutAway(_) | Job::Serve(_) | Job::KeepHot(_) => Doing::Serving,
+            Job::ComeUp(_) => Doing::PitRunsCold,
             Job::FireRound(pit) | Job::Outside(pit) if self.burns_charcoal(pit) => {
                 Doing::LightingCharcoal
             }

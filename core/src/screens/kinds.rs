@@ -35,6 +35,7 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "skipped" => key("kind-skipped"),
         "put_off" => key("kind-put-off"),
         "answered" => key("kind-answered"),
+        "went_past" => key("kind-went-past"),
         "noted" => key("kind-noted"),
         "dish_added" => key("kind-dish-added"),
         "dish_ready" => key("kind-dish-ready"),

@@ -71,7 +71,7 @@ impl Glance<'_> {
         let stage = self.where_it_is(piece);
         let over = matches!(
             piece.stage(self.now).map(|passed| passed.stage),
-            Some(Stage::Served | Stage::PutAway)
+            Some(Stage::Served | Stage::PutAway | Stage::ThrownAway)
         );
         let mut rest = vec![];
         let (mut state, mut weight) = match due {

@@ -56,6 +56,7 @@ impl Glance<'_> {
             Some(Stage::Served) => key("stage-served"),
             Some(Stage::PutAway) => key("stage-put-away"),
             Some(Stage::Reheated) => key("stage-reheated"),
+            Some(Stage::ThrownAway) => key("stage-thrown-away"),
         };
         self.say.text(plain)
     }
@@ -91,6 +92,8 @@ impl Glance<'_> {
             Job::Pull(piece) if self.is_done(piece) => key("job-pull"),
             Job::Pull(_) => key("job-pull-check"),
             Job::PutAway(_) => key("job-put-away"),
+            Job::ComeUp(_) => key("job-come-up"),
+            Job::KeepHot(_) => key("job-keep-hot"),
             Job::Serve(_) => key("job-serve"),
             Job::FireRound(_) => key("job-fire-round"),
             Job::Outside(_) => key("job-outside"),

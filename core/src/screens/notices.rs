@@ -36,7 +36,10 @@ impl Glance<'_> {
         ]
         .into_iter()
         .filter_map(|(field, reg)| overruling(Subject::Crew, field, reg.as_ref()?));
-        all.extend(self.overruled(pits.chain(thermometers).chain(habits)));
+        let public = crew.for_public.as_ref();
+        let public = public.and_then(|reg| overruling(Subject::Crew, "for_public", reg));
+        let all_of_crew = pits.chain(thermometers).chain(habits).chain(public);
+        all.extend(self.overruled(all_of_crew));
         all
     }
 
@@ -44,11 +47,13 @@ impl Glance<'_> {
     pub fn cook_notices(&self, cook: &Cook) -> Vec<Notice> {
         let mut all = self.crew_notices();
         all.extend(self.wrong_clock(cook));
+        all.extend(self.people_notice(cook));
         let of = Subject::Cook(cook.id);
         let own = [
             overruling(of, "name", &cook.name),
             overruling(of, "serve", &cook.serve),
             overruling(of, "people", &cook.people),
+            overruling(of, "hot_air", &cook.hot_air),
         ];
         let pieces = cook.pieces.values().flat_map(|piece| {
             let of = Subject::Piece(piece.id);
@@ -116,6 +121,8 @@ impl Glance<'_> {
             "mop_minutes" => key("field-mop-minutes"),
             "spritz_minutes" => key("field-spritz-minutes"),
             "altitude_m" => key("field-altitude"),
+            "for_public" => key("field-for-public"),
+            "hot_air" => key("field-hot-air"),
             _ => key("field-other"),
         })
     }

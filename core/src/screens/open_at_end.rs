@@ -52,7 +52,7 @@ impl Glance<'_> {
             return false;
         };
         match passed.stage {
-            Stage::Served => is_to_put_away(cook, piece, self.now),
+            Stage::Served => is_to_put_away(&self.known, cook, piece, self.now),
             Stage::Off | Stage::Held | Stage::CutUp | Stage::Reheated => true,
             _ => false,
         }

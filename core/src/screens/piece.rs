@@ -42,6 +42,8 @@ pub fn piece(
         ahead: glance.ahead_card(cook, piece, &dues),
         facts: glance.facts(cook, piece),
         verdict: glance.verdict_with_job(cook, piece, &dues),
+        safety_heading: glance.say.text("safety-heading"),
+        safety: glance.safety_lines(cook, piece),
         checks: glance.passes(piece),
         buttons: match cook.is_open() && piece.is_itself() {
             true => glance.answers_and_stages(cook, piece, ours()),

@@ -118,6 +118,18 @@ pub enum Place {
         /// Of which pit.
         pit: PitId,
     },
+    /// What to do with the food whose fire went out.
+    FireOut {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
+    /// The temperatures that were read.
+    TempLog {
+        /// In which cook.
+        cook: CookId,
+    },
 }
 
 records! {
@@ -135,7 +147,7 @@ records! {
     /// Somewhere to go.
     Link { /** What it says. */ label: String, /** Where it leads. */ place: Place }
     /// A caution where the act happens.
-    Caution { /** What to heed. */ text: String, /** Who says so. */ source: String }
+    Caution { /** What to heed. */ text: String, /** Who says so. */ source: String, /** How one that is told once is put away for good. */ #[serde(default)] dismiss: Option<Button> }
     /// Something to be told once.
     Notice { /** What it says. */ text: String, /** How to put it away, if it can be. */ dismiss: Option<Button> }
     /// One line about one thing.
@@ -280,6 +292,8 @@ records! {
         /** The hours ahead, where they are forecast. */ #[serde(default)] ahead: Option<super::AheadCard>,
         /** Facts: pit, cadence, wrap, last wetting, pull point. */ facts: Vec<Line>,
         /** Its verdict in words. */ verdict: VerdictText,
+        /** Heading of its safety. */ #[serde(default)] safety_heading: String,
+        /** The rule, what readings come to, the clocks, what was gone past, each with who says so. */ #[serde(default)] safety: Vec<Line>,
         /** What was found and when. */ checks: Vec<Line>,
         /** Stages it can go to, and other acts. */ buttons: Vec<Button>,
         /** What else can be said about it. */ #[serde(default)] slips: Vec<super::Slip>,

@@ -70,9 +70,17 @@ impl Glance<'_> {
             "band_low" => key("hint-band"),
             "mop_minutes" | "spritz_minutes" => key("hint-wetting"),
             "altitude_m" => key("hint-altitude"),
+            "for_public" => key("hint-for-public"),
             _ => return String::new(),
         };
         self.say.text(hint)
+    }
+
+    pub fn yes_no(&self, yes: bool) -> String {
+        self.say.text(match yes {
+            true => key("answer-yes"),
+            false => key("answer-no"),
+        })
     }
 
     fn edit_pit(&self, pit: &Pit) -> Editable {
@@ -184,6 +192,12 @@ impl Glance<'_> {
                     ),
                     self.say.measure_unit(Measure::Altitude),
                     crew.altitude_m.as_ref().map(|reg| reg.stamp),
+                ),
+                self.line(
+                    "for_public",
+                    self.yes_no(crew.for_public.as_ref().is_some_and(|reg| reg.value)),
+                    "",
+                    crew.for_public.as_ref().map(|reg| reg.stamp),
                 ),
             ],
         }

@@ -62,6 +62,7 @@ impl Glance<'_> {
             Some(Stage::Served) => vec![main(Stage::PutAway)],
             Some(Stage::PutAway) => vec![main(Stage::Reheated)],
             Some(Stage::Reheated) => vec![main(Stage::Served), plain(Stage::PutAway)],
+            Some(Stage::ThrownAway) => vec![],
         }
     }
 
@@ -82,8 +83,11 @@ impl Glance<'_> {
         !verdict.is_ok_and(|verdict| verdict.safety.rest_left_ms.is_some())
     }
 
-    /// Serving what was never shown to reach its minimum is asked about first.
+    /// Serving what was never shown to reach its minimum is asked about first, and so is a pit that is too cool for it.
     fn guarded(&self, cook: &Cook, piece: &Piece, stage: Stage, tone: Tone) -> Button {
+        if let Some(asked) = self.on_too_cool(piece, stage, tone) {
+            return asked;
+        }
         let mut button = self.stage_button(piece.id, stage, tone);
         let shown = self
             .verdict(cook, piece)

@@ -8,6 +8,7 @@ mod lines;
 mod opening;
 mod probes;
 pub(in crate::screens) mod regatta;
+mod safety;
 mod shown;
 mod slips;
 mod trouble;

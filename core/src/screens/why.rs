@@ -1,19 +1,15 @@
 //! Why something is due, in one line.
 
-use super::glance::Glance;
+use super::{glance::Glance, zone::zone_why};
 use crate::{
-    alarms::Due,
+    alarms::{Due, put_away_limit},
     cadence::{Cadence, rhythm::RUB_ASKED_AGAIN_MIN},
     cook::rhythm_facts::rhythm_facts,
     ids::{PieceId, PitId},
     log::Job,
-    moment::{HOUR, MINUTE},
+    moment::MINUTE,
     words::{Arg, key},
 };
-
-/// How long served food may stand, in milliseconds: 2 h. USDA, the 2-hour rule, read in foodmate.com reprints of USDA
-/// releases (2016, 2017).
-const STANDS_MS: i64 = 2 * HOUR;
 
 impl Glance<'_> {
     pub fn why(&self, due: &Due) -> String {
@@ -28,6 +24,9 @@ impl Glance<'_> {
             Job::Check(piece) => self.why_check(piece),
             Job::Serve(cook) => self.why_serve(cook),
             Job::PutAway(piece) => self.why_put_away(piece),
+            Job::ComeUp(_) | Job::KeepHot(_) => {
+                zone_why(&self.known, &self.say, due, self.now).unwrap_or_default()
+            }
             Job::Outside(pit) | Job::Silent(pit) => self.why_pit(pit),
             job => self.say.text(match job {
                 Job::Glaze(_) => key("because-glaze"),
@@ -66,8 +65,12 @@ impl Glance<'_> {
 
     /// By when it must be away, and once that is past, that it is.
     fn why_put_away(&self, id: PieceId) -> String {
-        let served = self.known.piece(id).and_then(|(_, p)| p.stage(self.now));
-        let by = served.map_or(self.now, |served| served.when.at.saturating_add(STANDS_MS));
+        let by = self.known.piece(id).and_then(|(cook, piece)| {
+            let served = piece.stage(self.now)?.when.at;
+            let limit = put_away_limit(&self.known, cook, piece, served, self.now);
+            Some(served.saturating_add(limit))
+        });
+        let by = by.unwrap_or(self.now);
         match self.ahead(by) > 0 {
             true => {
                 let time = self.say.clock_day(by, self.now);

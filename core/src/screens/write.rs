@@ -10,7 +10,8 @@ use crate::{
     ids::CookId,
     log::Where,
     safety::Form,
-    words::{Viewer, WeightUnit, key},
+    units::Mk,
+    words::{Arg, Viewer, WeightUnit, key},
 };
 use serde::{Deserialize, Serialize};
 
@@ -68,7 +69,23 @@ impl Glance<'_> {
             all.push(self.slip("reading", "slip-reading", reading));
         }
         all.push(self.slip("note", "slip-note", note));
+        all.push(self.hot_air_slip(cook));
         all
+    }
+
+    /// Whether the air is above 90 °F: food may then stand half as long.
+    fn hot_air_slip(&self, cook: &Cook) -> Slip {
+        let mut answers = [true, false].map(|yes| option(yes.to_string(), self.yes_no(yes)));
+        if cook.hot_air.value {
+            answers.reverse();
+        }
+        let air = self.say.temperature(Mk::from_f(90));
+        let air = [("air", Arg::Text(&air))];
+        let label = self.say.with("slip-hot-air-is", &air);
+        let field = self.one_of("hot-air", label, answers.into());
+        let how = self.say.with("slip-hot-air-how", &air);
+        let slip = self.slip("hot-air", "slip-hot-air", vec![field]);
+        Slip { how, ..slip }
     }
 
     /// What hands do at the pit.
@@ -197,7 +214,7 @@ impl Glance<'_> {
     }
 
     /// The thermometers, the one checked last first.
-    fn thermometer_field(&self) -> SlipField {
+    pub fn thermometer_field(&self) -> SlipField {
         let known = self.last_checked_first().into_iter();
         let mut all: Vec<_> = known
             .map(|one| option(one.id.to_string(), one.name.value.clone()))

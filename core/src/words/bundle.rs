@@ -55,6 +55,7 @@ subjects!(
     "units",
     "unshown",
     "wall",
+    "zone",
 );
 
 /// The parsed messages of `locale`. Only the first call in a process parses.

@@ -1,7 +1,7 @@
 //! One field of a thing, as typed in the settings. The names are those of [`Field`] in the log.
 
 use super::{Reading, cook};
-use slowbend_core::{error::Refused, log::Field, words::Measure};
+use slowbend_core::{error::Refused, forms::yes_or_no, log::Field, words::Measure};
 
 /// Reads the field called `field` from the form's `from`.
 ///
@@ -24,6 +24,10 @@ pub fn read(reading: &Reading<'_>, field: &str, from: &str) -> Result<Field, Ref
             reading
                 .measure(from, Measure::Altitude)?
                 .ok_or_else(|| Refused::new(words.field_unread))?,
+        ),
+        "for_public" => Field::ForPublic(
+            yes_or_no(&reading.say, reading.typed.text(from))
+                .ok_or_else(|| Refused::new(words.choose))?,
         ),
         _ => return Err(Refused::new(words.choose)),
     })

@@ -16,7 +16,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &CheckScreen) -> (Head, Markup) {
     let action = Page::Check(screen.piece).path();
     let main = html! {
         h1 { (screen.title) }
-        (parts::cautions(&screen.cautions))
+        (parts::cautions_once(sheet, "caution", &screen.cautions))
         (sheet.form(FORM, &action, html! {
             @for test in &screen.tests { (one(sheet, screen, test)) }
             (parts::ago(sheet))

@@ -16,7 +16,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &DishesScreen) -> (Head, Markup) {
         p .lead { (screen.serve) }
         @if screen.dishes.is_empty() { p .lead { (screen.none) } }
         @for (index, dish) in screen.dishes.iter().enumerate() { (one(sheet, screen, index, dish)) }
-        (parts::cautions(&screen.cautions))
+        (parts::cautions_once(sheet, "caution", &screen.cautions))
         details .card open[screen.dishes.is_empty() || sheet.beside.typed.text("form") == "dish"] {
             summary { h2 { (labels.add) } }
             (sheet.form("dish", &format!("/cook/{}/dish", screen.cook), html! {

@@ -17,11 +17,12 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, chart: Option<&Chart>) -> (
         p .lead { (screen.about) " " a href=(Page::Cut(screen.cut).path()) { (words.about_cut) } }
         p .state-line { (screen.state) }
         (parts::verdict(sheet, &screen.verdict))
+        (parts::section(&screen.safety_heading, &screen.safety))
         p { a .button data-tone="main" href=(Page::Check(screen.piece).path()) { (words.check) } }
         (parts::section(words.next, &screen.next))
         @if let Some(card) = &screen.ahead { (ahead::section(sheet, card, chart)) }
         section .more { h2 { (words.did) } (parts::buttons(sheet, "stage", &screen.buttons)) }
-        (parts::cautions(&screen.cautions))
+        (parts::cautions_once(sheet, "caution", &screen.cautions))
         div .quiet {
             (parts::section(words.facts, &screen.facts))
             (parts::section(words.checks, &screen.checks))

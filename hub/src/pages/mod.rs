@@ -10,6 +10,7 @@ mod check;
 mod cuts;
 mod dishes;
 mod file;
+mod fire_out;
 mod layout;
 mod meat;
 mod meat_forms;
@@ -25,6 +26,7 @@ mod sheet;
 mod slip;
 mod start;
 mod taking;
+mod temp_log;
 mod thermometers;
 mod timeline;
 mod trouble;
@@ -191,6 +193,10 @@ pub async fn render(
             Page::Trouble(cook, pit) => {
                 trouble::page(&sheet, &door.trouble(viewer, cook, pit, moment)?)
             }
+            Page::FireOut(cook, pit) => {
+                fire_out::page(&sheet, &door.fire_out(viewer, cook, pit, moment)?)
+            }
+            Page::TempLog(cook) => temp_log::page(&sheet, &door.temp_log(viewer, cook, moment)?),
             Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
             Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
             Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),

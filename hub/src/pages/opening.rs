@@ -34,7 +34,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &OpeningScreen) -> (Head, Markup) {
             }))
         }
         @if let Some(after) = &screen.after { p .why { (after) } }
-        (parts::cautions(&screen.cautions))
+        (parts::cautions_once(sheet, "caution", &screen.cautions))
         (parts::links(&screen.links))
     };
     (head, main)

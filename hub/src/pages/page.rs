@@ -47,6 +47,10 @@ pub enum Page {
     Opening(CookId, PitId),
     /// What to try at a pit.
     Trouble(CookId, PitId),
+    /// What to do with food whose fire went out.
+    FireOut(CookId, PitId),
+    /// The temperatures that were read.
+    TempLog(CookId),
     /// What sits where.
     Pits(CookId),
     /// What is not meat.
@@ -92,6 +96,10 @@ impl Page {
             ["cook", id, "pit", pit, "trouble"] => {
                 Self::Trouble(id.parse().ok()?, pit.parse().ok()?)
             }
+            ["cook", id, "pit", pit, "fire-out"] => {
+                Self::FireOut(id.parse().ok()?, pit.parse().ok()?)
+            }
+            ["cook", id, "log"] => Self::TempLog(id.parse().ok()?),
             ["meat", id] => Self::Meat(id.parse().ok()?),
             ["meat", id, "check"] => Self::Check(id.parse().ok()?),
             ["meat", id, "readings"] => Self::Readings(ReadingsOf::Piece {
@@ -123,6 +131,8 @@ impl Page {
             Self::Taking(cook, number) => format!("/cook/{cook}/taking/{number:032x}"),
             Self::Opening(cook, pit) => format!("/cook/{cook}/pit/{pit}/opening"),
             Self::Trouble(cook, pit) => format!("/cook/{cook}/pit/{pit}/trouble"),
+            Self::FireOut(cook, pit) => format!("/cook/{cook}/pit/{pit}/fire-out"),
+            Self::TempLog(cook) => format!("/cook/{cook}/log"),
             Self::Pits(cook) => format!("/cook/{cook}/pits"),
             Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
@@ -160,6 +170,8 @@ impl From<Place> for Page {
             Place::Thermometers => Self::Thermometers,
             Place::Opening { cook, pit } => Self::Opening(cook, pit),
             Place::Trouble { cook, pit } => Self::Trouble(cook, pit),
+            Place::FireOut { cook, pit } => Self::FireOut(cook, pit),
+            Place::TempLog { cook } => Self::TempLog(cook),
             Place::Pits { cook } => Self::Pits(cook),
             Place::Dishes { cook } => Self::Dishes(cook),
             Place::Watch { cook } => Self::Watch(cook),
@@ -192,6 +204,8 @@ mod tests {
             Page::Meat(piece),
             Page::Check(piece),
             Page::Thermometers,
+            Page::FireOut(cook, pit),
+            Page::TempLog(cook),
             Page::Taking(cook, 17),
             Page::Readings(ReadingsOf::Cook { cook }),
             Page::Readings(ReadingsOf::Piece { piece }),

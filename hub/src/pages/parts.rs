@@ -219,6 +219,24 @@ pub fn folded_cautions(sheet: &Sheet<'_>, found: &[Caution]) -> Markup {
     html! { @if !found.is_empty() { details { summary { (sheet.words.cautions) } (cautions(found)) } } }
 }
 
+/// Cautions with who says so, each that is told once with a way to put it away.
+pub fn cautions_once(sheet: &Sheet<'_>, id: &str, found: &[Caution]) -> Markup {
+    html! {
+        @if !found.is_empty() {
+            ul .cautions {
+                @for (index, caution) in distinct(found).into_iter().enumerate() {
+                    li {
+                        (caution.text) " " cite { (caution.source) }
+                        @if let Some(dismiss) = &caution.dismiss {
+                            (buttons_of(sheet, &format!("{id}-{index}"), std::slice::from_ref(dismiss), &caution.text))
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
 /// Cautions with who says so.
 pub fn cautions(cautions: &[Caution]) -> Markup {
     html! {

@@ -17,7 +17,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &PitsScreen) -> (Head, Markup) {
         h1 { (screen.title) }
         @if screen.pits.is_empty() { p .lead { (screen.none) } }
         @for (index, pit) in screen.pits.iter().enumerate() { (one(sheet, screen, index, pit)) }
-        (parts::cautions(&screen.cautions))
+        (parts::cautions_once(sheet, "caution", &screen.cautions))
         (parts::links(&screen.links))
     };
     (head, main)

@@ -113,6 +113,7 @@ fn one(
         "" => field.label.clone(),
         unit => format!("{} ({unit})", field.label),
     };
+    let answers = ["answer-yes", "answer-no"].map(|answer| sheet.say.text(answer));
     sheet.form(
         id,
         "/settings/field",
@@ -123,6 +124,8 @@ fn one(
             div .inline {
                 @if field.field == "pit_kind" {
                     (parts::choice(sheet, id, "value", &label, kinds(labels), &field.value))
+                } @else if field.field == "for_public" {
+                    (parts::choice(sheet, id, "value", &label, yes_no(&answers), &field.value))
                 } @else {
                     (parts::field(sheet, id, "value", &label, &field.value, Kind::Text))
                 }
@@ -131,6 +134,12 @@ fn one(
             @if !field.hint.is_empty() { p .how { (field.hint) } }
         },
     )
+}
+
+/// What a field of yes or no may be, as it is shown.
+fn yes_no(answers: &[String; 2]) -> impl Iterator<Item = (String, &str)> {
+    let each = answers.iter();
+    each.map(|answer| (answer.clone(), answer.as_str()))
 }
 
 fn hidden_subject(of: Subject) -> Markup {

@@ -14,6 +14,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Timeline) -> (Head, Markup) {
         h1 { (screen.title) }
         p .links {
             a .button href=(Page::Card(screen.cook).path()) { (sheet.say.text("card-of-this")) }
+            a .button href=(Page::TempLog(screen.cook).path()) { (sheet.say.text("link-log")) }
             a .button href=(Page::Again(screen.cook).path()) { (sheet.say.text("begin-again")) }
         }
         @for day in screen.lines.chunk_by(|a, b| a.day == b.day) {

@@ -14,7 +14,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &TroubleScreen) -> (Head, Markup) {
         h1 { (screen.title) }
         (parts::lines(std::slice::from_ref(&screen.state)))
         p .lead { (screen.lead) }
-        @for card in &screen.troubles { (one(screen, card)) }
+        @for card in &screen.troubles { (one(sheet, screen, card)) }
         p .detail { (screen.source) }
         @if !screen.buttons.is_empty() {
             section .more { h2 { (screen.did) } (parts::buttons(sheet, "trouble", &screen.buttons)) }
@@ -24,12 +24,12 @@ pub fn page(sheet: &Sheet<'_>, screen: &TroubleScreen) -> (Head, Markup) {
     (head, main)
 }
 
-fn one(screen: &TroubleScreen, card: &TroubleCard) -> Markup {
+fn one(sheet: &Sheet<'_>, screen: &TroubleScreen, card: &TroubleCard) -> Markup {
     html! {
         details .card.trouble open[card.is_now] data-now[card.is_now] {
             summary { h2 { (card.name) } }
             ol .steps { @for step in &card.steps { li { (step) } } }
-            (parts::cautions(&card.cautions))
+            (parts::cautions_once(sheet, &format!("caution-{:?}", card.trouble), &card.cautions))
             h3 { (screen.food) }
             (parts::cautions(&card.food))
         }

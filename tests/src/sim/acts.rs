@@ -319,6 +319,7 @@ impl Making<'_> {
             Stage::Held,
             Stage::Served,
             Stage::PutAway,
+            Stage::ThrownAway,
         ];
         *self.rng.pick(&stages).expect("there are stages")
     }

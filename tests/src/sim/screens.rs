@@ -39,6 +39,8 @@ pub enum Screen {
     Opening(CookId, PitId),
     /// Of what to try at a pit.
     Trouble(CookId, PitId),
+    /// Of what to do with the food of a pit whose fire went out.
+    FireOut(CookId, PitId),
     /// Of what sits where.
     Pits(CookId),
     /// Of what is not meat.
@@ -61,6 +63,7 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             [
                 Screen::Opening(cook.id, *pit),
                 Screen::Trouble(cook.id, *pit),
+                Screen::FireOut(cook.id, *pit),
             ]
         });
         [
@@ -103,6 +106,7 @@ pub fn warm(
         Screen::Settings => door.settings(viewer, moment).map(json),
         Screen::Opening(cook, pit) => door.opening(viewer, cook, pit, moment).map(json),
         Screen::Trouble(cook, pit) => door.trouble(viewer, cook, pit, moment).map(json),
+        Screen::FireOut(cook, pit) => door.fire_out(viewer, cook, pit, moment).map(json),
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
         Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
@@ -137,6 +141,9 @@ pub fn cold(
         Screen::Settings => json(screens::settings(known, viewer, moment)),
         Screen::Opening(cook, pit) => json(screens::opening(known, viewer, cook, pit, moment)),
         Screen::Trouble(cook, pit) => json(screens::trouble(known, viewer, cook, pit, moment)),
+        Screen::FireOut(cook, pit) => {
+            json(screens::fire_out_screen(known, viewer, cook, pit, moment))
+        }
         Screen::Pits(cook) => json(screens::pits(known, viewer, cook, moment)),
         Screen::Dishes(cook) => json(screens::dishes(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),

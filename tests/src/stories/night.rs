@@ -230,6 +230,7 @@ impl Night {
             return match see {
                 "opening" => shown(door.opening(viewer, cook, pit, &now)),
                 "trouble" => shown(door.trouble(viewer, cook, pit, &now)),
+                "fire_out" => shown(door.fire_out(viewer, cook, pit, &now)),
                 _ => Err(format!("there is no screen {see} of a pit")),
             };
         }
@@ -240,6 +241,7 @@ impl Night {
                     serde_json::from_value(json!(of)).map_err(|_| format!("{of} is no cut"))?;
                 Ok(json!(door.cut(viewer, cut, &now)))
             }
+            ("temp_log", Some(of)) => shown(door.temp_log(viewer, parsed::<CookId>(&of)?, &now)),
             ("pits", Some(of)) => shown(door.pits(viewer, parsed::<CookId>(&of)?, &now)),
             ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
             ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),

@@ -16,7 +16,7 @@ pub(super) fn add(
     hot: bool,
 ) -> Result<Decision, Refused> {
     context.cook(cook)?;
-    let name = context.name(name)?;
+    let name = context.food_name(name)?;
     let said = context
         .say()
         .with("act-added", &[("name", Arg::Text(&name))]);

@@ -65,6 +65,9 @@ fn checked(
             (Some(cook.id), &*dish.name.value, name_only(context, to)?)
         }
     };
+    if let (Subject::Piece(_) | Subject::Dish(_), Field::Name(new)) = (of, &field) {
+        context.food_name(new)?;
+    }
     let name = match &field {
         Field::Name(new) => new,
         _ => name,
@@ -83,6 +86,7 @@ fn of_crew(context: &Context<'_>, to: &Field) -> Result<Field, Refused> {
         Field::AltitudeM(meters) => {
             context.whole(*meters, &ranges::ALTITUDE_M)?;
         }
+        Field::ForPublic(_) => {}
         _ => return Err(not_its_own(context)),
     }
     Ok(to.clone())
@@ -116,6 +120,7 @@ fn of_cook(context: &Context<'_>, to: &Field) -> Result<Field, Refused> {
         Field::People(people) => {
             context.maybe(*people, &ranges::PEOPLE)?;
         }
+        Field::HotAir(_) => {}
         _ => return name_only(context, to),
     }
     Ok(to.clone())

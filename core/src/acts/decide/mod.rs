@@ -194,6 +194,8 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         Act::MoveMeats { moves, at } => moves::several(context, moves, *at),
         Act::Split { piece, names } => parts::split(context, *piece, names),
         Act::Join { pieces, name } => parts::join(context, pieces, name),
+        Act::PutOnAnyway { piece, pit, at } => pieces::put_on_anyway(context, *piece, *pit, *at),
+        Act::GoPast { piece, caveat } => pieces::go_past(context, *piece, *caveat),
         Act::SetStage { piece, stage, at } => pieces::set_stage(context, *piece, *stage, *at),
         Act::Move {
             piece,

@@ -79,7 +79,7 @@ fn wanted_name(context: &Context<'_>, meat: &NewMeat) -> Result<String, Refused>
     let typed = context.line(&meat.name)?;
     match typed.as_str() {
         "" => context.name(&context.say().text(meat.cut.key())),
-        _ => context.name(&typed),
+        _ => context.food_name(&typed),
     }
 }
 

@@ -25,7 +25,7 @@ pub(super) fn split(
     let whole_name = &whole.name.value;
     let wanted = names.iter().map(|name| match context.line(name)?.as_str() {
         "" => Ok(whole_name.clone()),
-        typed => context.name(typed),
+        typed => context.food_name(typed),
     });
     let wanted = wanted.collect::<Result<Vec<String>, Refused>>()?;
     let others = cook.pieces.values().filter(|piece| piece.id != id);
@@ -54,7 +54,7 @@ pub(super) fn join(
 ) -> Result<Decision, Refused> {
     let ids: Vec<PieceId> = BTreeSet::from_iter(ids).into_iter().copied().collect();
     few_enough(context, ids.len())?;
-    let name = context.name(name)?;
+    let name = context.food_name(name)?;
     let (cook, first) = context.meat(ids[0])?;
     let parts: Result<Vec<&Piece>, Refused> =
         ids.iter().map(|id| context.meat_of(cook.id, *id)).collect();

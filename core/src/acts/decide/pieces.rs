@@ -5,7 +5,7 @@ use crate::{
     cook::Piece,
     error::Refused,
     ids::{PieceId, PitId},
-    log::{Draft, PieceMoved, RubAnswered, Stage, StageSet},
+    log::{Caveat, Draft, PieceMoved, RubAnswered, Stage, StageSet, WentPast},
     words::Arg,
 };
 use std::collections::BTreeSet;
@@ -35,6 +35,34 @@ pub(super) fn set_stage(
         .drafts
         .extend(meant_for_another(context, piece, stage, at));
     Ok(decision)
+}
+
+/// A meat that needs a hot pit went on a cool one: the stage, and what was gone past, in one breath.
+pub(super) fn put_on_anyway(
+    context: &mut Context<'_>,
+    id: PieceId,
+    pit: PitId,
+    at: Option<i64>,
+) -> Result<Decision, Refused> {
+    let mut decision = set_stage(context, id, Stage::OnPit { pit }, at)?;
+    let past = go_past(context, id, Caveat::CoolPit)?;
+    decision.said = format!("{} {}", decision.said, past.said);
+    let at = context.claimed(at)?;
+    let drafts = past.drafts.into_iter().map(|draft| Draft { at, ..draft });
+    decision.drafts.extend(drafts);
+    Ok(decision)
+}
+
+/// Somebody goes on past a caution.
+pub(super) fn go_past(
+    context: &mut Context<'_>,
+    id: PieceId,
+    caveat: Caveat,
+) -> Result<Decision, Refused> {
+    let (cook, _) = context.meat(id)?;
+    let said = context.say().text("act-went-past");
+    let fact = WentPast { piece: id, caveat };
+    Ok(Decision::one(Some(cook.id), context.now(), fact, said))
 }
 
 /// A meat that was meant for one pit and is said, for a time before that was written down, to have gone on another:

@@ -45,7 +45,7 @@ pub(super) fn start(
     }
     for dish in dishes {
         let id = DishId(context.new_id());
-        let (name, hot) = (context.name(&dish.name)?, dish.hot);
+        let (name, hot) = (context.food_name(&dish.name)?, dish.hot);
         let added = DishAdded {
             dish: id,
             name,

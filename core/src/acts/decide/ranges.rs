@@ -9,7 +9,7 @@ use crate::{
     error::Refused,
     log::Band,
     moment::MINUTE,
-    safety::{Form, Source, minimum},
+    safety::{Form, NotHere, Source, minimum, refusals::COLD_SMOKE_UP_TO},
     units::Mk,
     words::{Arg, Measure, Words, key, typed::MEAT_GRAMS},
 };
@@ -134,6 +134,10 @@ impl Context<'_> {
         self.heat(band.low, &PIT_AIR)?;
         self.heat(band.high, &PIT_AIR)?;
         self.whole(band.minutes, &BAND_MINUTES)?;
+        if band.high <= COLD_SMOKE_UP_TO {
+            let refusal = NotHere::ColdSmoking.key();
+            return Err(self.say().refuse(refusal, &[]).into());
+        }
         if band.low < band.high {
             return Ok(band);
         }

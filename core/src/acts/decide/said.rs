@@ -21,6 +21,7 @@ pub(super) const fn stage_key(stage: Stage) -> &'static str {
         Stage::Served => key("act-stage-served"),
         Stage::PutAway => key("act-stage-put-away"),
         Stage::Reheated => key("act-stage-reheated"),
+        Stage::ThrownAway => key("act-stage-thrown-away"),
     }
 }
 

@@ -6,6 +6,7 @@
 use super::Context;
 use crate::{
     error::Refused,
+    safety::not_here,
     words::{
         Arg, Words,
         typed::{self, is_hidden},
@@ -23,6 +24,15 @@ impl Context<'_> {
     /// A name: 1 to 60 characters.
     pub(super) fn name(&self, text: &str) -> Result<String, Refused> {
         Ok(typed::name(&self.say(), text)?)
+    }
+
+    /// The name of a meat or a dish: the same, and nothing that is not done here.
+    pub(super) fn food_name(&self, text: &str) -> Result<String, Refused> {
+        let name = self.name(text)?;
+        match not_here(&name) {
+            None => Ok(name),
+            Some(what) => Err(self.say().refuse(what.key(), &[]).into()),
+        }
     }
 
     /// One line, which may be empty.

@@ -33,6 +33,8 @@ fn jobs() -> Vec<Job> {
         Job::Check,
         Job::Pull,
         Job::PutAway,
+        Job::ComeUp,
+        Job::KeepHot,
     ];
     let of_pit = [Job::FireRound, Job::Outside, Job::Silent];
     of_piece

@@ -6,6 +6,7 @@ mod once_more;
 mod pits;
 mod unshown;
 mod wakes;
+mod zone;
 
 use super::*;
 use crate::{

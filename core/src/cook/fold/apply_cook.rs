@@ -71,6 +71,11 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
                 });
             }
         }
+        Payload::WentPast(past) => {
+            if let Some(piece) = cook.pieces.get_mut(&past.piece) {
+                piece.went_past.push((when, past.caveat));
+            }
+        }
         Payload::Read(read) => take_reading(cook, when, read),
         Payload::ProbeBound(bound) => {
             let probe = Probe {

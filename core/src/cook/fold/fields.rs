@@ -14,6 +14,7 @@ pub fn set_in_cook(cook: &mut Cook, set: &FieldSet, by: By) {
             Field::Name(name) => cook.name.set(name.clone(), by, saw),
             Field::Serve(serve) => cook.serve.set(serve.clone(), by, saw),
             Field::People(people) => cook.people.set(*people, by, saw),
+            Field::HotAir(hot) => cook.hot_air.set(*hot, by, saw),
             _ => {}
         },
         (Subject::Piece(id), to) => {
@@ -69,11 +70,14 @@ pub fn set_in_crew(crew: &mut Crew, set: &FieldSet, by: By) {
         (Subject::Crew, Field::AltitudeM(meters)) => {
             set_or_new(&mut crew.altitude_m, *meters, by, set)
         }
+        (Subject::Crew, Field::ForPublic(public)) => {
+            set_or_new(&mut crew.for_public, *public, by, set)
+        }
         _ => {}
     }
 }
 
-fn set_or_new(field: &mut Option<Reg<i64>>, value: i64, by: By, set: &FieldSet) {
+fn set_or_new<T: Clone + PartialEq>(field: &mut Option<Reg<T>>, value: T, by: By, set: &FieldSet) {
     match field {
         Some(reg) => reg.set(value, by, set.saw),
         None => *field = Some(Reg::new(value, by)),

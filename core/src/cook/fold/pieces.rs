@@ -106,6 +106,7 @@ fn follow(first: &Piece, part: &Part, form: Form, from: &[PieceId], by: By) -> P
         moves: first.moves.clone(),
         rub: first.rub.clone(),
         wetted: first.wetted.clone(),
+        went_past: first.went_past.clone(),
         from: from.to_vec(),
         ..Piece::added(added, by)
     }

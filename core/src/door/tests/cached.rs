@@ -216,6 +216,11 @@ fn of_cook() -> Vec<Payload> {
             job: Job::WakeUp(id),
         }
         .into(),
+        WentPast {
+            piece: one,
+            caveat: Caveat::CoolPit,
+        }
+        .into(),
         Noted {
             about: Subject::Piece(one),
             text: "Dark.".into(),

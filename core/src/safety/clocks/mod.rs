@@ -84,6 +84,14 @@ impl Clocks {
         }
     }
 
+    /// The same clocks, strict about what is not known from here on.
+    pub fn from_now_on_strict(self) -> Self {
+        Self {
+            is_strict: true,
+            ..self
+        }
+    }
+
     /// Takes one more reading; a flag where the time up to it is not known.
     ///
     /// # Errors

@@ -143,7 +143,8 @@ impl Cooling {
         }
     }
 
-    fn state(&self, now: i64) -> CoolingState {
+    /// How far it is at `now`.
+    pub fn state(&self, now: i64) -> CoolingState {
         let Some(began) = self.began_at else {
             return match self.follow.now() {
                 Some(_) => CoolingState::Hot,

@@ -26,6 +26,10 @@ pub struct FireOutInput {
     pub minimum: Minimum,
     /// All readings of its coldest place, oldest first: those before the fire was found out, and those since, if any.
     pub readings: Vec<TempAt>,
+    /// The last sign that the fire burned, milliseconds since 1970: up to then the food stood on a pit that ran. None = nobody
+    /// knows, and all silence counts.
+    #[serde(default)]
+    pub burned_until: Option<i64>,
     /// When it was found out, milliseconds since 1970.
     pub found_at: i64,
     /// When it is.
@@ -78,8 +82,19 @@ pub struct FireOutAnswer {
 /// # Errors
 /// Where there is no reading that food can have, or they are not in order.
 pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
-    let mut so_far = Clocks::strict(input.kept);
-    let flags = follow_all(&input.readings, input.now, |reading| so_far.push(reading))?;
+    let mut so_far = match input.burned_until {
+        Some(_) => Clocks::of(input.kept),
+        None => Clocks::strict(input.kept),
+    };
+    let flags = follow_all(&input.readings, input.now, |reading| {
+        if input.burned_until.is_some_and(|until| reading.at > until) {
+            so_far = so_far.from_now_on_strict();
+        }
+        so_far.push(reading)
+    })?;
+    if input.burned_until.is_some_and(|until| input.now > until) {
+        so_far = so_far.from_now_on_strict();
+    }
     let last = input.readings.last().ok_or(NotALog::Empty)?;
     if input.found_at > input.now {
         return Err(NotALog::OutOfOrder);

@@ -26,6 +26,7 @@ fn ask(kept: Kept, readings: Vec<TempAt>, found: i64, now: i64) -> FireOutAnswer
         kept,
         minimum: minimum(Cut::TurkeyBreast, Form::Intact),
         readings,
+        burned_until: None,
         found_at: found * MINUTE,
         now: now * MINUTE,
     })

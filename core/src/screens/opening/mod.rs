@@ -178,6 +178,8 @@ impl Glance<'_> {
             false => cautions_at(Doing::MoppingMeat),
         };
         kinds.retain(|kind| *kind != CautionKind::LocalRulesFirst);
+        let mut seen = std::collections::BTreeSet::new();
+        kinds.retain(|kind| seen.insert(*kind));
         kinds.push(CautionKind::LocalRulesFirst);
         self.caution_texts(&kinds)
     }

@@ -5,14 +5,14 @@ mod spots;
 
 pub use records::*;
 
-use super::{Button, Line, Link, Place, Tone, Weight, buttons::button, glance::Glance};
+use super::{Button, Caution, Line, Link, Place, Tone, Weight, buttons::button, glance::Glance};
 use crate::{
     acts::{Act, MeatMove},
     alarms,
     cook::{Cook, Known, PitCare, Timed, ahead::counts},
     ids::{CookId, PitId},
     moment::Moment,
-    safety::Doing,
+    safety::{CautionKind, Doing, cautions_at},
     words::{Arg, Viewer, key},
 };
 use std::collections::BTreeSet;
@@ -41,15 +41,36 @@ pub fn pits(
             (key("link-now"), Place::Now { cook: cook.id }),
             (key("link-settings"), Place::Settings),
         ]),
-        cautions: match charcoal {
-            true => glance.cautions(Doing::LightingCharcoal),
-            false => vec![],
-        },
+        cautions: glance.pits_cautions(cook, charcoal),
         until: glance.until(&dues),
     })
 }
 
 impl Glance<'_> {
+    /// What charcoal gives off; and where poultry that may be raw shares a pit with other food, that it never sits above.
+    fn pits_cautions(&self, cook: &Cook, charcoal: bool) -> Vec<Caution> {
+        let on = |poultry: bool| {
+            let meats = cook.meats().filter(move |piece| {
+                piece.is_on_pit(self.now) && piece.cut.is_poultry() == poultry
+            });
+            meats.filter_map(|piece| piece.pit(self.now).map(|(pit, _)| pit))
+        };
+        let others: BTreeSet<PitId> = on(false).collect();
+        let shares = on(true).any(|pit| others.contains(&pit));
+        let mut kinds = match shares {
+            true => cautions_at(Doing::MovingPoultry),
+            false => vec![],
+        };
+        if charcoal {
+            kinds.extend(cautions_at(Doing::LightingCharcoal));
+        }
+        kinds.retain(|kind| *kind != CautionKind::LocalRulesFirst);
+        if !kinds.is_empty() {
+            kinds.push(CautionKind::LocalRulesFirst);
+        }
+        self.caution_texts(&kinds)
+    }
+
     fn pit_card(&self, cook: &Cook, pit: PitId) -> PitCard {
         let meats = self.placed(pit);
         PitCard {

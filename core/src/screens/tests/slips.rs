@@ -41,7 +41,7 @@ fn each_slip_of_a_cook_and_of_a_meat_is_read() {
     let told = told_until(205).told();
     let (known, viewer, now) = (told.known(1), viewer(Locale::EnUs), moment(205));
     let write = screens::write_down(&known, &viewer, cook(1), &now).unwrap();
-    assert_eq!(write.slips.len(), 14);
+    assert_eq!(write.slips.len(), 15);
     for slip in &write.slips {
         read(slip, None);
     }

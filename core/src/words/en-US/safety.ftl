@@ -46,7 +46,14 @@ doing-serving = Serving
 
 caution-hold-cold = Hold cold food at { $cold } or below.
 caution-smoker-air = Keep a smoker's air at { $smoker }; read the air with one thermometer and the food with another.
-caution-no-zone-clock = Slowbend does not count how long a meat stood between { $cold } and { $hot }. Count it yourself, from the readings.
+caution-fire-out-counts = How long each meat was, or may have been, between { $cold } and { $hot } is counted on the page of a fire that was out.
+caution-wash-thermometer = A thermometer that was in raw poultry is washed with soap and hot water before it goes into anything else.
+caution-wash-hands-and-phone = Raw poultry: wash hands, knives and what it was cut on, and wipe this phone, before you touch anything else.
+caution-mop-pot-hot = Keep the mop pot at { $hot } or above, or boil it before it goes on again.
+caution-raw-never-above = Raw poultry never sits over other food: what drips from it is raw too.
+caution-smoker-in-the-open = A smoker stands in the open, in good light, away from trees, shrubs and buildings.
+caution-no-sleep-near-coals = Nobody sleeps near burning coals: carbon monoxide has no smell.
+caution-cold-ash = Leave ash until it is cold, a day or more, then into metal with a lid, away from buildings.
 caution-burnt-outside = Burnt outside may be raw inside: read it by hand before you call it done.
 caution-extinguisher-powder = Food that powder from an extinguisher, ash or burning plastic reached is thrown away.
 caution-thick-smoke = Thick smoke makes food bitter. What else it does is not judged here.
@@ -59,3 +66,13 @@ doing-pit-runs-hot = Cooling a pit
 doing-smoke-is-thick = Clearing the smoke
 doing-flare-up = Putting out burning fat
 doing-after-flare-up = After a flare-up
+doing-fire-went-out = A fire that went out
+doing-moving-poultry = Moving poultry
+doing-going-to-sleep = Going to sleep
+
+# What is not done with Slowbend.
+refused-cold-smoking = Cold smoking is not done with Slowbend: the food would stay where bacteria grow, and only a controlled cure keeps it. Hold the pit above 140 °F, or follow a licensed process.
+refused-jerky = Jerky is not done with Slowbend: dried meat needs a process that was proven first. Follow a licensed one.
+refused-curing = Curing is not done with Slowbend: salt and nitrite have to be weighed by a proven recipe. Follow a licensed process, and give a meat that was cured elsewhere another name.
+refused-fish-to-keep = Fish to keep is not done with Slowbend: without a proven process it can be deadly. Follow a licensed one.
+refused-vacuum = Food stored without air is not done with Slowbend: what grows there cannot be smelled. Follow a licensed process.

@@ -45,7 +45,14 @@ doing-serving = Servir
 
 caution-hold-cold = Mantén la comida fría a { $cold } o menos.
 caution-smoker-air = Mantén el aire del ahumador a { $smoker }; mide el aire con un termómetro y la comida con otro.
-caution-no-zone-clock = Slowbend no cuenta cuánto estuvo una carne entre { $cold } y { $hot }. Cuéntalo tú, con las lecturas.
+caution-fire-out-counts = Cuánto estuvo o pudo estar cada carne entre { $cold } y { $hot } se cuenta en la página del fuego que se apagó.
+caution-wash-thermometer = El termómetro que estuvo en ave cruda se lava con jabón y agua caliente antes de meterlo en otra cosa.
+caution-wash-hands-and-phone = Ave cruda: lávate las manos, los cuchillos y donde la cortaste, y limpia este teléfono, antes de tocar otra cosa.
+caution-mop-pot-hot = Mantén la olla del baño a { $hot } o más, o hiérvela antes de volver a usarla.
+caution-raw-never-above = El ave cruda nunca va encima de otra comida: lo que gotea también está crudo.
+caution-smoker-in-the-open = Un ahumador va al aire libre, con buena luz, lejos de árboles, arbustos y casas.
+caution-no-sleep-near-coals = Nadie duerme cerca de brasas encendidas: el monóxido de carbono no huele.
+caution-cold-ash = Deja la ceniza hasta que esté fría, un día o más; luego a metal con tapa, lejos de las casas.
 caution-burnt-outside = Quemada por fuera puede estar cruda por dentro: mídela a mano antes de darla por lista.
 caution-extinguisher-powder = La comida que alcanzó polvo de extintor, ceniza o plástico quemado se tira.
 caution-thick-smoke = El humo espeso amarga la comida. Qué más hace no se juzga aquí.
@@ -58,3 +65,13 @@ doing-pit-runs-hot = Bajarle el calor a un asador
 doing-smoke-is-thick = Limpiar el humo
 doing-flare-up = Apagar grasa ardiendo
 doing-after-flare-up = Después de una llamarada
+doing-fire-went-out = Un fuego que se apagó
+doing-moving-poultry = Mover ave
+doing-going-to-sleep = Irse a dormir
+
+# Lo que no se hace con Slowbend.
+refused-cold-smoking = Ahumar en frío no se hace con Slowbend: la comida quedaría donde crecen bacterias, y solo una cura controlada la conserva. Mantén el asador a más de 140 °F, o sigue un proceso con licencia.
+refused-jerky = La carne seca no se hace con Slowbend: pide un proceso probado antes. Sigue uno con licencia.
+refused-curing = Curar no se hace con Slowbend: la sal y el nitrito se pesan con una receta probada. Sigue un proceso con licencia, y ponle otro nombre a una carne curada en otra parte.
+refused-fish-to-keep = Pescado para guardar no se hace con Slowbend: sin un proceso probado puede matar. Sigue uno con licencia.
+refused-vacuum = Comida guardada sin aire no se hace con Slowbend: lo que crece ahí no huele. Sigue un proceso con licencia.

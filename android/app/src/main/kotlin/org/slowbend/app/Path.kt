@@ -17,6 +17,8 @@ fun Place.path() = when (this) {
     is Place.Watch -> "watch/$cook"
     is Place.Opening -> "opening/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
+    is Place.FireOut -> "fire-out/$cook/$pit"
+    is Place.TempLog -> "log/$cook"
     is Place.Readings -> of.path()
     is Place.Thermometers -> "thermometers"
 }
@@ -46,6 +48,8 @@ fun placeOf(path: String): Place {
         "watch" -> Place.Watch(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
+        "fire-out" -> Place.FireOut(id.substringBefore('/'), id.substringAfter('/'))
+        "log" -> Place.TempLog(id)
         else -> Place.Start
     }
 }

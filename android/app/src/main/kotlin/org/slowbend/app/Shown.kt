@@ -39,6 +39,8 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     // Until they have views of their own here, the screen of the cook stands for them.
     is Place.Opening -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Trouble -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.FireOut -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.TempLog -> Shown.Happened(timeline(viewer, place.cook, before, moment))
     is Place.Pits -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Dishes -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Watch -> Shown.Now(pitside(viewer, place.cook, moment))

@@ -1,0 +1,208 @@
+//! The fire went out: what to do with each meat over it. Start at [`fire_out_screen`].
+//!
+//! The sum is [`safety::fire_out`](crate::safety::fire_out); here it is asked for every meat of a pit, from the last sign that
+//! the fire burned. Laws: what was not read since is never called well; the rule, its source and what nobody knows stand with
+//! each answer; warming again sets no clock back, and the screen says so.
+
+mod facts;
+mod records;
+
+pub use records::*;
+
+use super::{Button, Place, Slip, Weight, glance::Glance, probes::spots_of, slip::option};
+use crate::{
+    alarms,
+    cook::{Cook, Known, Piece},
+    ids::{CookId, PitId},
+    log::Where,
+    moment::Moment,
+    safety::{Doing, fire_out::FireOutAdvice, food_log::TempAt},
+    words::{Arg, Viewer, key},
+};
+use facts::{Found, found, last_sign};
+
+/// What to do with the food of a pit whose fire went out; none where the cook or the pit is not known here.
+pub fn fire_out_screen(
+    known: &Known<'_>,
+    viewer: &Viewer,
+    cook: CookId,
+    pit: PitId,
+    moment: &Moment,
+) -> Option<FireOutScreen> {
+    let glance = Glance::of(known, viewer, moment);
+    let cook = known.cooks.get(&cook)?;
+    known.crew.pits.get(&pit)?;
+    let dues = alarms::due_in(known, cook.id, moment.utc_ms);
+    let name = glance.pit(pit);
+    let sign = last_sign(known, cook, pit, glance.now);
+    let meats = glance.over_it(cook, pit, sign);
+    Some(FireOutScreen {
+        cook: cook.id,
+        pit,
+        title: glance
+            .say
+            .with("fire-out-title", &[("pit", Arg::Text(&name))]),
+        state: glance.pit_line_of(pit),
+        lead: glance.fire_out_lead(sign),
+        none: match meats.is_empty() {
+            true => glance.say.text("fire-out-none"),
+            false => String::new(),
+        },
+        slips: glance.fire_out_slips(cook, pit),
+        rule: [
+            "fire-out-rule-worst",
+            "fire-out-rule-hot",
+            "fire-out-rule-reheat",
+        ]
+        .map(|rule| glance.say.text(rule))
+        .into(),
+        cautions: glance.cautions(Doing::FireWentOut),
+        links: glance.links_to(&[
+            (key("link-trouble"), Place::Trouble { cook: cook.id, pit }),
+            (key("link-now"), Place::Now { cook: cook.id }),
+        ]),
+        until: glance.until(&dues),
+        meats,
+    })
+}
+
+impl Glance<'_> {
+    fn on_it<'c>(&self, cook: &'c Cook, pit: PitId) -> impl Iterator<Item = &'c Piece> {
+        cook.meats().filter(move |piece| {
+            piece.is_on_pit(self.now) && piece.pit(self.now).is_some_and(|(at, _)| at == pit)
+        })
+    }
+
+    fn over_it(&self, cook: &Cook, pit: PitId, sign: Option<i64>) -> Vec<FireOutMeat> {
+        let meats = self.on_it(cook, pit);
+        let mut all: Vec<FireOutMeat> = meats
+            .filter_map(|piece| {
+                let found = found(&self.known, cook, piece, sign, self.minute_end())?;
+                Some(self.fire_out_meat(piece, &found))
+            })
+            .collect();
+        all.sort_by(|a, b| (a.weight, &a.name).cmp(&(b.weight, &b.name)));
+        all
+    }
+
+    fn fire_out_lead(&self, sign: Option<i64>) -> Vec<String> {
+        let since = match sign {
+            Some(at) => {
+                let time = self.say.clock_day(at, self.now);
+                self.say
+                    .with("fire-out-since", &[("time", Arg::Text(&time))])
+            }
+            None => self.say.text("fire-out-since-on"),
+        };
+        vec![since, self.say.text("fire-out-lead")]
+    }
+
+    fn fire_out_meat(&self, piece: &Piece, found: &Found) -> FireOutMeat {
+        let then = self.say.temperature(found.answer.then_to);
+        let weight = match found.answer.advice {
+            FireOutAdvice::Discard | FireOutAdvice::ReadNow { .. } => Weight::Wake,
+            FireOutAdvice::HeatBy { .. } => Weight::Call,
+            FireOutAdvice::CarryOn => Weight::Calm,
+        };
+        FireOutMeat {
+            piece: piece.id,
+            name: piece.name.value.clone(),
+            answer: self.fire_out_answer(found.answer.advice),
+            then: match found.answer.advice {
+                FireOutAdvice::Discard => String::new(),
+                _ => self
+                    .say
+                    .with("fire-out-then", &[("temp", Arg::Text(&then))]),
+            },
+            read: self.fire_out_read(found),
+            why: self.fire_out_why(found),
+            weight,
+            buttons: self.fire_out_buttons(piece, found.answer.advice),
+        }
+    }
+
+    fn fire_out_answer(&self, advice: FireOutAdvice) -> String {
+        let by = |at: i64| self.say.clock_day(at, self.now);
+        match advice {
+            FireOutAdvice::ReadNow { by: at } => {
+                let time = by(at);
+                self.say
+                    .with("fire-out-read-now", &[("time", Arg::Text(&time))])
+            }
+            FireOutAdvice::HeatBy { above, by: at } => {
+                let (temp, time) = (self.say.temperature(above), by(at));
+                let args = [("temp", Arg::Text(&temp)), ("time", Arg::Text(&time))];
+                self.say.with("fire-out-heat-by", &args)
+            }
+            FireOutAdvice::CarryOn => self.say.text("fire-out-carry-on"),
+            FireOutAdvice::Discard => self.say.text("fire-out-discard"),
+        }
+    }
+
+    fn fire_out_read(&self, found: &Found) -> Vec<String> {
+        let one = |reading: &TempAt, said: &'static str| {
+            let (temp, time) = (
+                self.say.temperature(reading.temp),
+                self.say.clock_day(reading.at, self.now),
+            );
+            let args = [("temp", Arg::Text(&temp)), ("time", Arg::Text(&time))];
+            self.say.with(said, &args)
+        };
+        vec![
+            match &found.before {
+                Some(before) => one(before, key("fire-out-read-before")),
+                None => self.say.text("fire-out-never-read"),
+            },
+            match &found.since {
+                Some(since) => one(since, key("fire-out-read-since")),
+                None => self.say.text("fire-out-not-read-since"),
+            },
+        ]
+    }
+
+    fn fire_out_why(&self, found: &Found) -> String {
+        let clock = &found.answer.clock;
+        let [unknown, spent, limit] =
+            [clock.unknown_ms, clock.spent_ms, clock.limit_ms].map(|ms| self.say.duration(ms));
+        let source = self.say.text(clock.source.key());
+        let args = [
+            ("unknown", Arg::Text(&unknown)),
+            ("spent", Arg::Text(&spent)),
+            ("limit", Arg::Text(&limit)),
+            ("source", Arg::Text(&source)),
+        ];
+        self.say.with("fire-out-why", &args)
+    }
+
+    fn fire_out_buttons(&self, piece: &Piece, advice: FireOutAdvice) -> Vec<Button> {
+        let mut all = vec![self.throw_away(piece.id)];
+        if advice == FireOutAdvice::Discard {
+            all.push(self.past_clock(piece.id));
+        }
+        all
+    }
+
+    /// One slip for what is read in each meat now; none where nothing is on the pit.
+    fn fire_out_slips(&self, cook: &Cook, pit: PitId) -> Vec<Slip> {
+        let places: Vec<_> = self
+            .on_it(cook, pit)
+            .flat_map(|piece| {
+                let spots = spots_of(piece).into_iter().map(super::check::recorded);
+                spots.map(move |spot| (piece.id, spot))
+            })
+            .map(|(piece, spot)| {
+                let value = format!("meat:{piece}:{spot}");
+                option(value, self.seat(&Where::Piece { piece, spot }))
+            })
+            .collect();
+        if places.is_empty() || !cook.is_open() {
+            return vec![];
+        }
+        let fields = vec![
+            self.one_of("place", self.say.text("slip-place"), places),
+            self.number_field("temp", self.degrees_label("slip-temp")),
+            self.thermometer_field(),
+        ];
+        vec![self.slip("reading", "fire-out-slip", fields)]
+    }
+}

@@ -1,0 +1,33 @@
+//! The temperature log of a cook as a file.
+
+use crate::{demo, home::Home, pages::troubled, viewer::Reader};
+use axum::{
+    extract::{Path, State},
+    http::{StatusCode, header},
+    response::{IntoResponse, Response},
+};
+use slowbend_core::ids::CookId;
+use std::sync::Arc;
+
+/// The file, in the reader's language and units.
+pub async fn file(
+    State(home): State<Arc<Home>>,
+    reader: Reader,
+    Path(cook): Path<uuid::Uuid>,
+) -> Response {
+    let reader = demo::reader_of(&home, &reader);
+    let viewer = reader.viewer.clone();
+    let made = home.ask(move |door, moment| door.temp_log(&viewer, CookId(cook), moment));
+    match made.await {
+        Ok(screen) => {
+            let named = format!("attachment; filename=\"{}\"", screen.file_name);
+            let headers = [
+                (header::CONTENT_TYPE, "text/csv; charset=utf-8".to_owned()),
+                (header::CONTENT_DISPOSITION, named),
+                (header::CACHE_CONTROL, "no-store".to_owned()),
+            ];
+            (headers, screen.csv).into_response()
+        }
+        Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
+    }
+}
