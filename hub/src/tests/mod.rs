@@ -13,6 +13,7 @@ mod live;
 mod meat;
 mod pages;
 mod readings;
+mod safety;
 mod screens;
 mod taking;
 

@@ -15,6 +15,7 @@ async fn each_page_is_there_in_both_languages_and_links_only_to_what_is_there() 
         now.clone(),
         format!("{now}/write"),
         format!("{now}/timeline"),
+        format!("{now}/log"),
         format!("{now}/card"),
         format!("{now}/again"),
         "/card".into(),
