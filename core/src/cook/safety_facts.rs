@@ -132,6 +132,11 @@ fn clocks_from(kept: Kept, since: i64, readings: &[TempAt], now: i64) -> Option<
     so_far.answer(now, vec![])
 }
 
+/// Whether one place was hot by what was read of it from `since` on, as far as that can be believed.
+pub fn was_hot(kept: Kept, since: i64, readings: &[TempAt], now: i64) -> bool {
+    clocks_from(kept, since, readings, now).is_some_and(|answer| answer.was_hot)
+}
+
 /// Whether a probe left the meat so long ago that its readings may have been let go.
 fn is_forgotten(cook: &Cook, piece: &Piece, now: i64) -> bool {
     let mut left = cook.probes_before.iter();

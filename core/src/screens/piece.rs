@@ -1,6 +1,8 @@
 //! One meat: where it is, what is next, what was found, where it can go.
 
-use super::{Button, Line, Link, PieceScreen, Place, ReadingsOf, Weight, glance::Glance};
+use super::{
+    Button, Line, Link, PieceScreen, Place, ReadingsOf, Weight, glance::Glance, pitside::to_do,
+};
 use crate::{
     acts::Act,
     alarms::{self, Due},
@@ -28,7 +30,8 @@ pub fn piece(
     let glance = Glance::of(known, viewer, moment);
     let (cook, piece) = known.piece(piece)?;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
-    let ours = || dues.iter().filter(|due| due.job.piece() == Some(piece.id));
+    let jobs = to_do(&dues, moment.utc_ms);
+    let ours = || jobs.iter().filter(|due| due.job.piece() == Some(piece.id));
     let mut next: Vec<Line> = ours().map(|due| glance.due_line(due)).collect();
     next.extend(glance.why_nothing(cook, piece));
     Some(PieceScreen {

@@ -76,9 +76,16 @@ pub(super) fn pitside_of(
     })
 }
 
-/// What a person can do something about: that a probe would fall silent is laid in advance, and is no job until it has.
+/// What a person can do something about: that a probe would fall silent, or a meat stay unread for too long, is laid in
+/// advance, and is no job until it has.
 pub(super) fn to_do(dues: &[Due], now: i64) -> Vec<Due> {
-    let ahead = |due: &&Due| due.at > now && matches!(due.job, Job::Silent(_) | Job::Outside(_));
+    let laid = |job| {
+        matches!(
+            job,
+            Job::Silent(_) | Job::Outside(_) | Job::ComeUp(_) | Job::KeepHot(_)
+        )
+    };
+    let ahead = |due: &&Due| due.at > now && laid(due.job);
     dues.iter().filter(|due| !ahead(due)).cloned().collect()
 }
 

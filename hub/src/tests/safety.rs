@@ -20,7 +20,8 @@ async fn on_the_drum(home: &Arc<Home>) -> (String, String, String) {
     assert_eq!(put_on.status, StatusCode::SEE_OTHER, "{}", put_on.body);
     home.set_clock(NOW + 60 * MINUTE);
     let page = get(home, &now).await.body;
-    let opening = links(&page, &format!("{now}/pit/")).remove(0);
+    let mut openings = links(&page, &format!("{now}/pit/")).into_iter();
+    let opening = openings.find(|link| link.ends_with("/opening")).unwrap();
     let pit = opening.trim_end_matches("/opening").to_owned();
     (now, meat, pit)
 }

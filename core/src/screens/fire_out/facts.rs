@@ -5,7 +5,7 @@ use crate::{
     cook::{
         Cook, Known, Piece,
         ahead::counts,
-        safety_facts::{SMOKER_LEAST, coming_up, heats, kept},
+        safety_facts::{SMOKER_LEAST, heats, kept, was_hot},
     },
     ids::PitId,
     log::Where,
@@ -65,11 +65,7 @@ pub(super) fn found(
 ) -> Option<Found> {
     let on = piece.on_pit_at(now)?;
     let sign = sign.filter(|at| *at >= on).unwrap_or(on);
-    let was_hot = coming_up(known, cook, piece, sign).is_some_and(|up| up.was_hot);
-    let kept = Kept {
-        was_hot,
-        ..kept(known, cook, piece)
-    };
+    let kept = kept(known, cook, piece);
     let places = heats(known, cook, piece, now);
     let of_place = |readings: &Vec<TempAt>| {
         one_place(
@@ -105,6 +101,10 @@ fn one_place(
         .filter(|reading| reading.at >= on)
         .partition(|reading| reading.at <= sign);
     let last = before.last().copied();
+    let kept = Kept {
+        was_hot: was_hot(kept, on, &before, sign),
+        ..kept
+    };
     let start = TempAt {
         at: sign,
         temp: last.map_or(Mk(kept.cold().0 + 1), |last| last.temp),

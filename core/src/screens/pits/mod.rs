@@ -199,6 +199,14 @@ impl Glance<'_> {
                 .with("link-trouble-of", &[("pit", Arg::Text(&name))]),
             place: Place::Trouble { cook: cook.id, pit },
         });
+        all.extend(open.then(|| {
+            Link {
+                label: self
+                    .say
+                    .with("link-fire-out-of", &[("pit", Arg::Text(&name))]),
+                place: Place::FireOut { cook: cook.id, pit },
+            }
+        }));
         all
     }
 

@@ -68,6 +68,7 @@ slip-hot-air-is = Is the air above { $air }?
 slip-hot-air-how = Food may then stand out one hour. USDA, two-hour rule.
 
 link-fire-out = The fire was out: what to do with the food
+link-fire-out-of = { $pit }: the fire was out
 fire-out-title = { $pit }: the fire was out
 fire-out-since = Last sign of a fire: { $time }. It may have failed right after.
 fire-out-since-on = No sign of a fire since the food went on.

@@ -68,6 +68,7 @@ slip-hot-air-is = ¿El aire pasa de { $air }?
 slip-hot-air-how = Entonces la comida puede estar afuera una hora. USDA, regla de dos horas.
 
 link-fire-out = Se apagó el fuego: qué hacer con la comida
+link-fire-out-of = { $pit }: se apagó el fuego
 fire-out-title = { $pit }: se apagó el fuego
 fire-out-since = Última señal de fuego: { $time }. Pudo fallar justo después.
 fire-out-since-on = Ninguna señal de fuego desde que entró la comida.
