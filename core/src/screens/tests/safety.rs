@@ -131,7 +131,7 @@ fn a_turkey_that_nobody_read_counts_its_time_on_the_pit_and_asks_to_be_read() {
     grave(&|act| matches!(act, Act::SetStage { stage, .. } if *stage == gone));
 }
 
-fn to_pit<'s>(screen: &'s PieceScreen, of: u128) -> &'s Button {
+fn to_pit(screen: &PieceScreen, of: u128) -> &Button {
     let goes = |act: &Act| match act {
         Act::SetStage {
             stage: Stage::OnPit { pit: to },
