@@ -10,9 +10,9 @@ use slowbend_core::{
     probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
-        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
-        ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
-        TroubleScreen, WatchScreen, WriteScreen,
+        KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside,
+        ProbesScreen, ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen,
+        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -193,6 +193,26 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<DishesScreen, Trouble> {
         self.door().dishes(viewer, cook, moment)
+    }
+
+    /// What is mixed, shared out and bought.
+    pub fn kitchen(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<KitchenScreen, Trouble> {
+        self.door().kitchen(viewer, cook, moment)
+    }
+
+    /// The same on one sheet of paper.
+    pub fn kitchen_sheet(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<KitchenSheet, Trouble> {
+        self.door().kitchen_sheet(viewer, cook, moment)
     }
 
     /// Who has the watch, and the line with which it is handed over.

@@ -169,6 +169,8 @@ class Night:
             "opening": (lambda: device.door.opening(device.viewer, of, at, now), lambda: api.Screen.OPENING(of, at)),
             "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
+            "kitchen": (lambda: device.door.kitchen(device.viewer, of, now), lambda: api.Screen.KITCHEN(of)),
+            "sheet": (lambda: device.door.kitchen_sheet(device.viewer, of, now), lambda: api.Screen.SHEET(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "fire_out": (lambda: device.door.fire_out(device.viewer, of, at, now), lambda: api.Screen.FIRE_OUT(of, at)),

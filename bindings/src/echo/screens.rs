@@ -11,9 +11,9 @@ use slowbend_core::{
     probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
-        Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
-        WatchScreen, WriteScreen,
+        KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen,
+        ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen,
+        Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -50,6 +50,13 @@ echo!(
 );
 echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
 echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(
+    KitchenScreen,
+    kitchen_from_json,
+    kitchen_json,
+    kitchen_canon
+);
+echo!(KitchenSheet, sheet_from_json, sheet_json, sheet_canon);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -148,6 +155,16 @@ pub enum Screen {
         /// Of which cook.
         cook: CookId,
     },
+    /// What is mixed, shared out and bought.
+    Kitchen {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// The same on one sheet of paper.
+    Sheet {
+        /// Of which cook.
+        cook: CookId,
+    },
     /// Who has the watch.
     Watch {
         /// In which cook.
@@ -215,6 +232,8 @@ pub fn screen_text(
         Screen::Opening { cook, pit } => write(&door.opening(viewer, cook, pit, moment)?),
         Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
+        Screen::Kitchen { cook } => write(&door.kitchen(viewer, cook, moment)?),
+        Screen::Sheet { cook } => write(&door.kitchen_sheet(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),

@@ -1,6 +1,7 @@
 //! The acts. Buttons on screens carry the act they stand for; a shell passes it back with the moment.
 
 use crate::{
+    batch::Batch,
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
@@ -201,6 +202,17 @@ pub enum Act {
         dish: DishId,
         ready: bool,
     },
+    /// Write a section of a cook's kitchen down, whole.
+    PlanBatch { cook: CookId, batch: Batch },
+    /// Keep what was trimmed off, weighed: 1 to 60,000 grams, and a line on it.
+    KeepTrimmings {
+        cook: CookId,
+        piece: Option<PieceId>,
+        g: i64,
+        what: String,
+    },
+    /// Say what a level cup of your own salt weighs, grams.
+    WeighSalt { cup_g: Option<i64> },
     /// Take entries back; of a taking-back, restore.
     Undo { targets: Vec<EntryKey> },
     /// Erase entries for good, on every device that meets this one.

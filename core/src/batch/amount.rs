@@ -11,6 +11,9 @@ macro_rules! amounts {
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         pub struct $name(pub i64);
 
+        #[cfg(feature = "ffi")]
+        uniffi::custom_type!($name, i64, { lower: |amount| amount.0, try_lift: |amount| Ok($name(amount)) });
+
         impl Add for $name {
             type Output = Self;
             fn add(self, other: Self) -> Self {

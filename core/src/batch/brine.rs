@@ -6,7 +6,7 @@
 use super::{
     Grams, Milligrams, NotABatch,
     amount::up,
-    refused::{MEAT_G, within},
+    refused::{MEAT_G, What, within},
 };
 use crate::safety::{CautionKind, Doing, cautions_at};
 use serde::{Deserialize, Serialize};
@@ -14,6 +14,11 @@ use serde::{Deserialize, Serialize};
 /// The most salt that dissolves, in thousandths of the weight of the brine: 26.3 % at 20 °C (357 g a liter of water, read
 /// in an encyclopedia's article on saline water; a hydrometer page gives 26.5 % at 60 to 77 °F).
 pub const SATURATED_PERMILLE: i64 = 263;
+/// The same by the weight of the water: 356.
+pub(super) const fn saturated_of_water() -> i64 {
+    SATURATED_PERMILLE * 1000 / (1000 - SATURATED_PERMILLE)
+}
+
 /// The most salt in meat that is taken for meant, in thousandths: 5 %. Common practice is 0.5 to 1.5 %, no source.
 pub const MEAT_PERMILLE_MAX: i64 = 50;
 
@@ -74,7 +79,7 @@ pub struct BrineAnswer {
 /// [`NotABatch`] for a number out of range and for more salt than dissolves.
 pub fn brine(input: &BrineInput) -> Result<BrineAnswer, NotABatch> {
     let water = input.water_g;
-    within("water_g", water.0, MEAT_G)?;
+    within(What::Water, water.0, MEAT_G)?;
     let salt = salt(water, input.wanted)?;
     let water = water.milligrams();
     if salt.0 > up(water.0, SATURATED_PERMILLE, 1000 - SATURATED_PERMILLE) {
@@ -92,16 +97,16 @@ fn salt(water: Grams, wanted: Wanted) -> Result<Milligrams, NotABatch> {
     let beside = |all: Grams, permille: i64| up(all.milligrams().0, permille, 1000 - permille);
     Ok(Milligrams(match wanted {
         Wanted::InTheMeat { meat_g, permille } => {
-            within("meat_g", meat_g.0, MEAT_G)?;
-            within("permille in the meat", permille, 1..=MEAT_PERMILLE_MAX)?;
+            within(What::Meat, meat_g.0, MEAT_G)?;
+            within(What::InTheMeat, permille, 1..=MEAT_PERMILLE_MAX)?;
             beside(meat_g + water, permille)
         }
         Wanted::OfTheWater { permille } => {
-            within("permille of the water", permille, 1..=1000)?;
+            within(What::OfTheWater, permille, 1..=1000)?;
             water.0 * permille
         }
         Wanted::OfTheBrine { permille } => {
-            within("permille of the brine", permille, 1..=999)?;
+            within(What::OfTheBrine, permille, 1..=999)?;
             beside(water, permille)
         }
     }))

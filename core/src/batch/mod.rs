@@ -1,5 +1,5 @@
 //! What is mixed, bought and shared out. Start at [`rub()`], [`brine()`], [`mop()`], [`portions()`] or [`shopping()`]; each is
-//! `slowbend sum` of its name, and docs/kitchen.md sets published values beside ours.
+//! `slowbend sum` of its name, what a cook keeps of them is a [`Batch`], and docs/kitchen.md sets published values beside ours.
 //!
 //! Laws: mass is conserved (what is weighed out adds up to what was asked, and a meat to what is trimmed, cooked away,
 //! left as bone and eaten); nothing is ever negative; more people never need less meat. All is whole numbers, so that
@@ -10,6 +10,7 @@ mod amount;
 mod apportion;
 mod brine;
 mod mop;
+mod plan;
 mod portions;
 mod refused;
 mod rub;
@@ -18,14 +19,23 @@ mod yields;
 
 pub use amount::{Cents, Grams, Milligrams, Milliliters};
 pub use brine::{BrineAnswer, BrineInput, MEAT_PERMILLE_MAX, SATURATED_PERMILLE, Wanted, brine};
-pub use mop::{HELD_AT_LEAST, MopAnswer, MopInput, MopMeat, MopPart, Pot, PotPart, Wetting, mop};
+pub use mop::{
+    AHEAD_MIN_MAX, HELD_AT_LEAST, MopAnswer, MopInput, MopMeat, MopPart, Pot, PotPart, Wetting, mop,
+};
+pub use plan::{
+    Batch, BatchKind, BrinePlan, BrineWay, MopPlan, PortionShare, PortionsPlan, RubPlan,
+    ShoppingPlan,
+};
 pub use portions::{
     Appetite, Feeds, MeatAnswer, PortionMeat, PortionsAnswer, PortionsInput, Range, portions,
 };
-pub use refused::NotABatch;
+pub(crate) use refused::{LINES_MAX, MEAT_G};
+pub use refused::{List, NotABatch, What};
 pub use rub::{
-    AlsoSalt, Basis, COMMON_MG_PER_KG, Kind, Level, RubAnswer, RubInput, RubPart, SODIUM_OF_SALT,
-    SaltFrom, SaltShare, TABLE_SALT_A_CUP, WeighedPart, rub,
+    AlsoSalt, Basis, COMMON_MG_PER_KG, CUP_G, Level, RubAnswer, RubInput, RubPart, SODIUM_OF_SALT,
+    SaltFrom, SaltKind, SaltShare, TABLE_SALT_A_CUP, WeighedPart, rub,
 };
-pub use shopping::{AtHome, Extra, Line, Price, ShoppingAnswer, ShoppingInput, Unit, shopping};
+pub use shopping::{
+    AtHome, CountedIn, Extra, Line, Price, ShoppingAnswer, ShoppingInput, shopping,
+};
 pub use yields::{CutYield, Grounds, cut_yield};

@@ -8,7 +8,7 @@ use super::{
     Milliliters, NotABatch,
     amount::up,
     apportion::apportion,
-    refused::{MEAT_G, named, within},
+    refused::{List, MEAT_G, What, named, within, within_of},
 };
 use crate::{
     cadence::{EVERY_MIN_MAX, EVERY_MIN_MIN},
@@ -17,6 +17,8 @@ use crate::{
     units::Mk,
 };
 
+/// The furthest ahead, minutes: two days.
+pub const AHEAD_MIN_MAX: i64 = 2_880;
 /// A pot of mop is held at this or hotter, or boiled before it is used again. USDA on hot holding, as
 /// [`Source::UsdaTwoHours`](crate::safety::Source::UsdaTwoHours) says.
 pub const HELD_AT_LEAST: Mk = Mk::from_f(140);
@@ -115,34 +117,31 @@ fn cautions(pots: &[Pot]) -> Vec<CautionKind> {
 }
 
 fn check(input: &MopInput) -> Result<(), NotABatch> {
-    within("ahead_min", input.ahead_min, 1..=2880)?;
-    within("spare_percent", input.spare_percent, 0..=100)?;
+    within(What::Ahead, input.ahead_min, 1..=AHEAD_MIN_MAX)?;
+    within(What::Spare, input.spare_percent, 0..=100)?;
     named(
-        "meats",
+        List::Meats,
         1,
         input.meats.iter().map(|meat| meat.name.as_str()),
     )?;
-    named(
-        "the mop's parts",
-        0,
-        input.parts.iter().map(|part| part.name.as_str()),
-    )?;
-    for part in &input.parts {
-        let what = format!("parts of \"{}\"", part.name);
-        within(what, part.parts, 1..=10_000)?;
-    }
+    check_parts(&input.parts)?;
     input.meats.iter().try_for_each(check_meat)
 }
 
+/// What it is mixed of, if that is said.
+pub(super) fn check_parts(parts: &[MopPart]) -> Result<(), NotABatch> {
+    let names = parts.iter().map(|part| part.name.as_str());
+    named(List::MopParts, 0, names)?;
+    parts
+        .iter()
+        .try_for_each(|part| within_of(What::Parts, &part.name, part.parts, 1..=10_000))
+}
+
 fn check_meat(meat: &MopMeat) -> Result<(), NotABatch> {
-    let field = |field: &str| format!("{field} of \"{}\"", meat.name);
-    within(field("g"), meat.g.0, MEAT_G)?;
-    within(
-        field("every_min"),
-        meat.every_min,
-        EVERY_MIN_MIN..=EVERY_MIN_MAX,
-    )?;
-    within(field("first_in_min"), meat.first_in_min, 0..=2880)?;
+    let of = |what, value, range| within_of(what, &meat.name, value, range);
+    of(What::Meat, meat.g.0, MEAT_G)?;
+    of(What::Every, meat.every_min, EVERY_MIN_MIN..=EVERY_MIN_MAX)?;
+    of(What::First, meat.first_in_min, 0..=AHEAD_MIN_MAX)?;
     meat.ml
-        .map_or(Ok(()), |ml| within(field("ml"), ml.0, 1..=5_000))
+        .map_or(Ok(()), |ml| of(What::EachMl, ml.0, 1..=5_000))
 }

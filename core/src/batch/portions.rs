@@ -9,7 +9,7 @@ pub use shapes::{Appetite, Feeds, MeatAnswer, PortionMeat, PortionsAnswer, Porti
 use super::{
     Grams, NotABatch,
     amount::up,
-    refused::{MEAT_G, named, within},
+    refused::{List, MEAT_G, What, named, within, within_of},
 };
 use crate::safety::{Doing, cautions_at};
 
@@ -54,13 +54,9 @@ pub fn portions(input: &PortionsInput) -> Result<PortionsAnswer, NotABatch> {
 }
 
 fn check(input: &PortionsInput) -> Result<(), NotABatch> {
-    within("The number of adults", input.adults, 0..=PEOPLE_MAX)?;
-    within("The number of children", input.children, 0..=PEOPLE_MAX)?;
-    if input.adults + input.children == 0 {
-        return Err(NotABatch::Nobody);
-    }
+    check_people(input.adults, input.children)?;
     named(
-        "meats",
+        List::Meats,
         1,
         input.meats.iter().map(|meat| meat.name.as_str()),
     )?;
@@ -68,13 +64,27 @@ fn check(input: &PortionsInput) -> Result<(), NotABatch> {
 }
 
 fn check_meat(meat: &PortionMeat) -> Result<(), NotABatch> {
-    let field = |field: &str| format!("{field} of \"{}\"", meat.name);
-    within(field("share"), meat.share, 1..=1_000)?;
-    if let Some(percent) = meat.trim_percent {
-        within(field("trim_percent"), percent, 0..=70)?;
-    }
+    check_share(&meat.name, meat.share, meat.trim_percent)?;
     match meat.there_g {
-        Some(there) => within(field("there_g"), there.0, MEAT_G),
+        Some(there) => within_of(What::Meat, &meat.name, there.0, MEAT_G),
         None => Ok(()),
     }
+}
+
+/// Somebody eats, and no more than can be reckoned for.
+pub(super) fn check_people(adults: i64, children: i64) -> Result<(), NotABatch> {
+    within(What::Adults, adults, 0..=PEOPLE_MAX)?;
+    within(What::Children, children, 0..=PEOPLE_MAX)?;
+    match adults + children {
+        0 => Err(NotABatch::Nobody),
+        _ => Ok(()),
+    }
+}
+
+/// What one meat takes of what is eaten, and what is trimmed off it.
+pub(super) fn check_share(name: &str, share: i64, trim: Option<i64>) -> Result<(), NotABatch> {
+    within_of(What::Share, name, share, 1..=1_000)?;
+    trim.map_or(Ok(()), |percent| {
+        within_of(What::Trim, name, percent, 0..=70)
+    })
 }

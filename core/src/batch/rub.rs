@@ -6,20 +6,26 @@
 mod salt;
 mod shapes;
 
+pub(super) use salt::check_also;
 pub use salt::{COMMON_MG_PER_KG, SODIUM_OF_SALT};
 pub use shapes::{
-    AlsoSalt, Basis, Kind, Level, RubAnswer, RubInput, RubPart, SaltFrom, SaltShare, WeighedPart,
+    AlsoSalt, Basis, Level, RubAnswer, RubInput, RubPart, SaltFrom, SaltKind, SaltShare,
+    WeighedPart,
 };
+
+use std::ops::RangeInclusive;
 
 use super::{
     Grams, Milligrams, NotABatch,
     amount::up,
     apportion::apportion,
-    refused::{MEAT_G, named, within},
+    refused::{List, MEAT_G, What, named, within, within_of},
 };
 
 /// A level cup of table salt: 292 g, USDA SR26, row 2047.
 pub const TABLE_SALT_A_CUP: Grams = Grams(292);
+/// What a cup of anything may weigh, grams. Common practice, no source.
+pub const CUP_G: RangeInclusive<i64> = 1..=1_000;
 
 /// Weighs out a rub, and adds up the salt: the rub's own and what came otherwise.
 ///
@@ -49,29 +55,27 @@ pub fn rub(input: &RubInput) -> Result<RubAnswer, NotABatch> {
 }
 
 fn check(input: &RubInput) -> Result<(), NotABatch> {
-    within("meat_g", input.meat_g.0, MEAT_G)?;
-    within("portions", input.portions, 1..=10_000)?;
-    within("rub_g_per_kg", input.rub_g_per_kg, 1..=200)?;
-    let names = input.parts.iter().map(|part| part.name.as_str());
-    named("the rub's parts", 1, names)?;
-    input.parts.iter().try_for_each(check_part)
+    within(What::Meat, input.meat_g.0, MEAT_G)?;
+    within(What::Portions, input.portions, 1..=10_000)?;
+    check_recipe(input.rub_g_per_kg, &input.parts)
+}
+
+/// How much goes on, and of what: what can be said before there is any meat.
+pub(super) fn check_recipe(rub_g_per_kg: i64, parts: &[RubPart]) -> Result<(), NotABatch> {
+    within(What::RubPerKg, rub_g_per_kg, 1..=200)?;
+    let names = parts.iter().map(|part| part.name.as_str());
+    named(List::RubParts, 1, names)?;
+    parts.iter().try_for_each(check_part)
 }
 
 fn check_part(part: &RubPart) -> Result<(), NotABatch> {
-    within(
-        format!("parts of \"{}\"", part.name),
-        part.parts,
-        1..=10_000,
-    )?;
+    let of = |what, value, range| within_of(what, &part.name, value, range);
+    of(What::Parts, part.parts, 1..=10_000)?;
     if let Some(cup) = part.cup_g {
-        within(format!("cup_g of \"{}\"", part.name), cup.0, 1..=1_000)?;
+        of(What::Cup, cup.0, CUP_G)?;
     }
     match part.kind {
-        Kind::Salted { salt_permille } => within(
-            format!("salt_permille of \"{}\"", part.name),
-            salt_permille,
-            1..=1000,
-        ),
+        SaltKind::Salted { salt_permille } => of(What::SaltOfPart, salt_permille, 1..=1000),
         _ => Ok(()),
     }
 }
@@ -98,7 +102,7 @@ fn weighed(input: &RubInput, rub: Milligrams) -> Result<Vec<WeighedPart>, NotABa
 fn cup(part: &RubPart) -> Result<Grams, NotABatch> {
     match (part.cup_g, part.kind) {
         (Some(cup), _) => Ok(cup),
-        (None, Kind::TableSalt) => Ok(TABLE_SALT_A_CUP),
+        (None, SaltKind::TableSalt) => Ok(TABLE_SALT_A_CUP),
         (None, _) => Err(NotABatch::CupNotWeighed {
             name: part.name.clone(),
         }),

@@ -3,15 +3,23 @@
 mod gather;
 mod shapes;
 
-pub use shapes::{AtHome, Extra, Line, Price, ShoppingAnswer, ShoppingInput, Unit};
+pub use shapes::{AtHome, CountedIn, Extra, Line, Price, ShoppingAnswer, ShoppingInput};
 
-use super::{Cents, NotABatch, amount::up, refused};
-use gather::Needed;
+use super::{
+    Cents, NotABatch,
+    amount::up,
+    refused::{List, What, named, within_of},
+};
+use gather::{Need, Needed};
+
+/// The most of anything: of an amount, of cents.
+const MOST: i64 = 10_000_000;
 
 /// What to buy for the meats, the rub, the mop and whatever else, less what is at home; in order of name.
 ///
-/// What a plate costs is what is bought and priced, over all who eat, rounded up. Law: each line is what is needed less
-/// what is at home, and never negative.
+/// What a plate costs is told twice, over all who eat, rounded up: what is bought and priced, and all that is used and
+/// priced, meats that are there already and what is at home among it. Law: each line is what is needed less what is at
+/// home, and never negative; what is used never costs less than what is bought.
 ///
 /// # Errors
 /// [`NotABatch`], from the sums it asks too; and where one thing is counted in two units, or there is nothing to buy for.
@@ -23,7 +31,9 @@ pub fn shopping(input: &ShoppingInput) -> Result<ShoppingAnswer, NotABatch> {
     }
     let lines = lines(input, &needed)?;
     let cost: Cents = lines.iter().filter_map(|line| line.cents).sum();
+    let worth: Cents = lines.iter().filter_map(|line| line.all_cents).sum();
     let plates = input.portions.as_ref().map(|p| p.adults + p.children);
+    let a_plate = |all: Cents| plates.map(|plates| Cents(up(all.0, 1, plates)));
     let unpriced = |line: &&Line| line.buy > 0 && line.cents.is_none();
     Ok(ShoppingAnswer {
         without_price: lines
@@ -32,64 +42,61 @@ pub fn shopping(input: &ShoppingInput) -> Result<ShoppingAnswer, NotABatch> {
             .map(|line| line.name.clone())
             .collect(),
         cost,
-        cost_a_plate: plates.map(|plates| Cents(up(cost.0, 1, plates))),
+        cost_a_plate: a_plate(cost),
+        worth,
+        worth_a_plate: a_plate(worth),
         plates,
         lines,
     })
 }
 
 fn lines(input: &ShoppingInput, needed: &Needed) -> Result<Vec<Line>, NotABatch> {
-    let line = |(name, (need, unit)): (&String, &(i64, Unit))| {
+    let line = |(name, need): (&String, &Need)| {
         let home = input.at_home.iter().find(|home| home.name == *name);
         let price = input.prices.iter().find(|price| price.name == *name);
         let units = [home.map(|home| home.unit), price.map(|price| price.unit)];
-        if units.iter().flatten().any(|other| other != unit) {
+        if units.iter().flatten().any(|other| *other != need.unit) {
             return Err(NotABatch::MixedUnits { name: name.clone() });
         }
         let at_home = home.map_or(0, |home| home.amount);
-        let buy = (need - at_home).max(0);
+        let buy = (need.amount - at_home).max(0);
+        let costs = |amount| price.map(|price| Cents(up(amount, price.cents.0, price.per)));
         Ok(Line {
             name: name.clone(),
-            unit: *unit,
-            need: *need,
+            unit: need.unit,
+            need: need.amount,
+            there: need.there,
             at_home,
             buy,
-            cents: price.map(|price| Cents(up(buy, price.cents.0, price.per))),
+            cents: costs(buy),
+            all_cents: costs(need.amount + need.there),
         })
     };
     needed.iter().map(line).collect()
 }
 
 fn check(input: &ShoppingInput) -> Result<(), NotABatch> {
-    const MOST: i64 = 10_000_000;
-    refused::named("extras", 0, input.extras.iter().map(|e| e.name.as_str()))?;
-    refused::named(
-        "what is at home",
-        0,
-        input.at_home.iter().map(|h| h.name.as_str()),
-    )?;
-    refused::named("prices", 0, input.prices.iter().map(|p| p.name.as_str()))?;
-    for extra in &input.extras {
-        refused::within(
-            format!("amount of \"{}\"", extra.name),
-            extra.amount,
-            1..=MOST,
-        )?;
+    check_lists(&input.extras, &input.at_home, &input.prices)
+}
+
+/// What is said beside the sums.
+pub(super) fn check_lists(
+    extras: &[Extra],
+    at_home: &[AtHome],
+    prices: &[Price],
+) -> Result<(), NotABatch> {
+    named(List::Extras, 0, extras.iter().map(|one| one.name.as_str()))?;
+    named(List::AtHome, 0, at_home.iter().map(|one| one.name.as_str()))?;
+    named(List::Prices, 0, prices.iter().map(|one| one.name.as_str()))?;
+    for extra in extras {
+        within_of(What::Amount, &extra.name, extra.amount, 1..=MOST)?;
     }
-    for home in &input.at_home {
-        refused::within(
-            format!("amount at home of \"{}\"", home.name),
-            home.amount,
-            0..=MOST,
-        )?;
+    for home in at_home {
+        within_of(What::AtHome, &home.name, home.amount, 0..=MOST)?;
     }
-    for price in &input.prices {
-        refused::within(
-            format!("cents of \"{}\"", price.name),
-            price.cents.0,
-            0..=MOST,
-        )?;
-        refused::within(format!("per of \"{}\"", price.name), price.per, 1..=MOST)?;
+    for price in prices {
+        within_of(What::Cents, &price.name, price.cents.0, 0..=MOST)?;
+        within_of(What::Per, &price.name, price.per, 1..=MOST)?;
     }
     Ok(())
 }

@@ -114,6 +114,8 @@ pub struct Crew {
     pub altitude_m: Option<Reg<i64>>,
     /// Whether it cooks for the public.
     pub for_public: Option<Reg<bool>>,
+    /// What a level cup of the crew's own salt weighs, grams.
+    pub salt_cup_g: Option<i64>,
     /// Notices that were read.
     pub dismissed: BTreeSet<String>,
     /// Entries taken back.

@@ -24,7 +24,7 @@ pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, Wat
 pub use known::{Known, Warning};
 pub use piece::{HandReading, Pass, Passed, Piece, Wetted};
 pub use reg::Reg;
-pub use state::{Cook, Dish, LastAct, Moved, Note, Saved};
+pub use state::{Cook, Dish, Kept, LastAct, Moved, Note, Saved, Trimmings};
 
 /// Changes whenever the fold reads the same entries differently: cached state of another version is thrown away.
 pub const FOLD_VERSION: i64 = 6;

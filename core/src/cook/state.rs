@@ -2,6 +2,7 @@
 
 use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
 use crate::{
+    batch::{Batch, BatchKind},
     ids::{CookId, DeviceId, DishId, PieceId, PitId},
     log::{CookStarted, EntryKey, Job, Serve, Subject},
 };
@@ -30,6 +31,28 @@ pub struct Note {
     pub about: Subject,
     /// What.
     pub text: String,
+}
+
+/// A section of the kitchen, as it was written down.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Kept {
+    /// When.
+    pub when: Timed,
+    /// What.
+    pub batch: Batch,
+}
+
+/// What was trimmed off and kept.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Trimmings {
+    /// When it was weighed.
+    pub when: Timed,
+    /// Of which meat, if of one.
+    pub piece: Option<PieceId>,
+    /// Grams.
+    pub g: i64,
+    /// What it is and what for.
+    pub what: String,
 }
 
 /// The last act of a device in a cook, to offer its undo.
@@ -102,6 +125,10 @@ pub struct Cook {
     pub ordinals: BTreeMap<Job, i64>,
     /// What was written down.
     pub notes: Vec<Note>,
+    /// The sections of its kitchen, as they were written down last.
+    pub batches: BTreeMap<BatchKind, Kept>,
+    /// What was trimmed off and kept.
+    pub trimmings: Vec<Trimmings>,
     /// The last act of each device.
     pub last_acts: BTreeMap<DeviceId, LastAct>,
     /// Entries taken back.
@@ -135,6 +162,8 @@ impl Cook {
             answers: vec![],
             ordinals: BTreeMap::new(),
             notes: vec![],
+            batches: BTreeMap::new(),
+            trimmings: vec![],
             last_acts: BTreeMap::new(),
             hidden: BTreeSet::new(),
             must_update: false,

@@ -9,11 +9,14 @@ use crate::{
     error::Trouble,
     ids::{CookId, DeviceId, PieceId},
     log::{Meaning, Payload},
+    screens::{LastTime, last_time},
     store::{CookLine, Group},
 };
 
 /// So many past cooks are looked through for a meat that nobody has loaded.
 const PAST_SEARCHED: i64 = 400;
+/// So many past cooks are looked through for what their kitchens had.
+const PAST_KITCHENS: i64 = 24;
 
 impl Slowbend {
     /// All that screens, alarms and decisions may look at.
@@ -205,6 +208,28 @@ impl Slowbend {
             }
         }
         Ok(false)
+    }
+
+    /// What a cook's kitchen could have as last time: from the cooks under way, then from past ones, latest first, until
+    /// nothing is lacking.
+    pub(super) fn last_kitchens(&mut self, id: CookId) -> Result<LastTime, Trouble> {
+        let Some(of) = self.cooks.get(&id).cloned() else {
+            return Ok(LastTime::default());
+        };
+        let mut last = last_time(self.cooks.values().filter(|cook| cook.is_open()), &of);
+        for line in self.store()?.past_lines(of.started_at, PAST_KITCHENS)? {
+            if last.is_whole(&of, line.started) {
+                break;
+            }
+            let loaded = self.cooks.contains_key(&line.cook);
+            if self.want_cook(line.cook)? {
+                last.also(&self.cooks[&line.cook], &of);
+            }
+            if !loaded {
+                self.let_go(line.cook);
+            }
+        }
+        Ok(last)
     }
 
     /// Forgets a cook until somebody asks for it again.

@@ -9,9 +9,10 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, KitchenScreen,
+        KitchenSheet, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen,
+        Settings, StartInput, StartScreen, ThermometersScreen, Timeline, TroubleScreen,
+        WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -199,6 +200,39 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_cook(cook)?;
         screens::dishes(&seen_by(self, viewer), viewer, cook, moment).ok_or_else(|| no_cook(viewer))
+    }
+
+    /// What is mixed, shared out and bought; the same as last time is offered from earlier cooks.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn kitchen(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<KitchenScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let last = self.last_kitchens(cook)?;
+        screens::kitchen(&seen_by(self, viewer), viewer, cook, &last, moment)
+            .ok_or_else(|| no_cook(viewer))
+    }
+
+    /// The same on one sheet of paper.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn kitchen_sheet(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<KitchenSheet, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        screens::kitchen_sheet(&seen_by(self, viewer), viewer, cook, moment)
+            .ok_or_else(|| no_cook(viewer))
     }
 
     /// Who has the watch.

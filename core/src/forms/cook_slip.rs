@@ -1,6 +1,6 @@
 //! What is written down during a cook: one function a slip.
 
-use super::{field::yes_or_no, filled::Fields};
+use super::{field::yes_or_no, filled::Fields, kitchen};
 use crate::{
     acts::{Act, MeatMove, NewMeat},
     cadence::Cadence,
@@ -14,7 +14,7 @@ use crate::{
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 19] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 26] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -34,6 +34,13 @@ pub(super) const COOK_SLIPS: [(&str, Read); 19] = [
     ("dish-name", dish_called),
     ("watch-line", watch_line),
     ("hot-air", hot_air),
+    ("rub", kitchen::rub),
+    ("brine", kitchen::brine),
+    ("mop", kitchen::mop),
+    ("portions", kitchen::portions),
+    ("shopping", kitchen::shopping),
+    ("trimmings", kitchen::trimmings),
+    ("salt", kitchen::salt),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {

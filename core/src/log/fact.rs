@@ -4,6 +4,7 @@
 
 use super::{EntryKey, Job, Stamp};
 use crate::{
+    batch::Batch,
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
@@ -337,6 +338,12 @@ facts! {
     DishAdded { /** Its id. */ dish: DishId, /** What it is called. */ name: String, /** Whether it is held hot. */ hot: bool }
     /// A dish is ready, or not after all.
     DishReady { /** Which one. */ dish: DishId, /** Whether it is. */ ready: bool }
+    /// A section of a cook's kitchen was written down, whole: of two, the later counts.
+    BatchPlanned { /** Which one, and how. */ batch: Batch }
+    /// What was trimmed off was weighed and kept.
+    TrimmingsKept { /** Of which meat, if of one. */ piece: Option<PieceId>, /** Grams. */ g: i64, /** What it is and what for, in words. */ what: String }
+    /// What a level cup of the crew's own salt weighs.
+    SaltWeighed { /** Grams; none = not known any more. */ cup_g: Option<i64> }
     /// Entries were taken back; of a void, restored.
     Voided { /** Which ones. */ targets: Vec<EntryKey> }
     /// Entries were erased for good.

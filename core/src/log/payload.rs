@@ -101,6 +101,9 @@ payloads! {
     "noted" 1 false Noted,
     "dish_added" 1 false DishAdded,
     "dish_ready" 1 false DishReady,
+    "batch_planned" 1 false BatchPlanned,
+    "trimmings_kept" 1 false TrimmingsKept,
+    "salt_weighed" 1 false SaltWeighed,
     "voided" 1 true Voided,
     "erased" 1 true ErasedFor,
 }

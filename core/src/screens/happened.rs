@@ -108,6 +108,18 @@ impl Glance<'_> {
             }
             Payload::Noted(fact) => about(&format!("“{}”", fact.text)),
             Payload::DishAdded(fact) => about(&fact.name),
+            Payload::BatchPlanned(fact) => about(&self.batch_name(fact.batch.kind())),
+            Payload::TrimmingsKept(fact) => {
+                let of = fact.piece.as_ref().map(&name);
+                let weight = self.say.weight(fact.g);
+                let all = [of.unwrap_or_default(), weight, fact.what.clone()];
+                let all: Vec<String> = all.into_iter().filter(|one| !one.is_empty()).collect();
+                about(&all.join(" · "))
+            }
+            Payload::SaltWeighed(fact) => {
+                let grams = fact.cup_g.map(|g| self.say.grams(g * 1000));
+                about(&grams.unwrap_or_default())
+            }
             Payload::DishReady(fact) => {
                 let dish = self.subject(crate::log::Subject::Dish(fact.dish));
                 let ready = match fact.ready {

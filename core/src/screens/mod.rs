@@ -21,6 +21,7 @@ mod happened;
 mod headline;
 mod headline_acts;
 mod kinds;
+mod kitchen;
 mod meant;
 mod meat_line;
 mod meat_slips;
@@ -67,6 +68,10 @@ pub use dishes::{DishCard, DishLabels, DishesScreen, dishes};
 pub use fire_out::{FireOutMeat, FireOutScreen, fire_out_screen};
 pub use frame::{Frame, frame};
 pub use handover::{WatchScreen, watch};
+pub use kitchen::{
+    KitchenGroup, KitchenLine, KitchenPart, KitchenScreen, KitchenSheet, Last, LastTime, kitchen,
+    kitchen_sheet, last_time,
+};
 pub use night::night;
 pub use opening::{OpeningChoice, OpeningDoes, OpeningLabels, OpeningMeat, OpeningScreen, opening};
 pub use piece::piece;

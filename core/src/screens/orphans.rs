@@ -18,6 +18,7 @@ impl Glance<'_> {
             Payload::RubAnswered(fact) => gone(&fact.piece),
             Payload::Checked(fact) => gone(&fact.piece),
             Payload::PiecesJoined(fact) => fact.pieces.iter().all(gone),
+            Payload::TrimmingsKept(fact) => fact.piece.as_ref().is_some_and(gone),
             Payload::DishReady(fact) => !cook.dishes.contains_key(&fact.dish),
             Payload::Read(fact) => match &fact.place {
                 Where::Piece { piece, .. } => gone(piece),

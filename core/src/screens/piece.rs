@@ -264,6 +264,13 @@ impl Glance<'_> {
             place,
         })
         .into();
+        let kitchen = (key("link-kitchen"), Place::Kitchen { cook: cook.id });
+        let busy = piece.is_on_pit(self.now);
+        links.extend(if busy {
+            vec![]
+        } else {
+            self.links_to(&[kitchen])
+        });
         links.extend(
             self.has_doubted_thermometer(cook, piece)
                 .then(|| self.thermometers_link()),

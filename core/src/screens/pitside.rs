@@ -147,6 +147,7 @@ impl Glance<'_> {
             (key("link-write"), Place::Write { cook }),
             (key("link-pits"), Place::Pits { cook }),
             (key("link-dishes"), Place::Dishes { cook }),
+            (key("link-kitchen"), Place::Kitchen { cook }),
             (key("link-watch"), Place::Watch { cook }),
             (
                 key("link-readings"),

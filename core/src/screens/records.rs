@@ -106,6 +106,16 @@ pub enum Place {
         /// Of which cook.
         cook: CookId,
     },
+    /// What is mixed, shared out and bought.
+    Kitchen {
+        /// In which cook.
+        cook: CookId,
+    },
+    /// The same on one sheet of paper.
+    Sheet {
+        /// Of which cook.
+        cook: CookId,
+    },
     /// Who has the watch.
     Watch {
         /// In which cook.

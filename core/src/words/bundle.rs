@@ -23,6 +23,7 @@ macro_rules! subjects {
 subjects!(
     "acts",
     "alarms",
+    "batch",
     "cadence",
     "card",
     "catalogue",

@@ -23,6 +23,7 @@ pub const CSS: &str = concat!(
     include_str!("css/ahead.css"),
     include_str!("css/opening.css"),
     include_str!("css/log.css"),
+    include_str!("css/kitchen.css"),
     include_str!("css/media.css"),
 );
 
@@ -35,6 +36,7 @@ const JS: &str = concat!(
     include_str!("js/live.js"),
     include_str!("js/ring.js"),
     include_str!("js/wall.js"),
+    include_str!("js/kitchen.js"),
     include_str!("js/begin.js"),
 );
 

@@ -17,6 +17,7 @@ use slowbend_core::{
     plan::plan,
     probes::probe_word,
     safety::{clocks::clocks, cooling::cooling, fire_out::fire_out, lethality::lethality},
+    words::Locale,
 };
 use std::{
     fmt::Display,
@@ -37,6 +38,9 @@ pub struct Asked {
     /// Print the JSON Schemas of the input and the output instead.
     #[arg(long)]
     schema: bool,
+    /// The language in which the sums of the kitchen say what is wrong: en-US or es-US.
+    #[arg(long, value_name = "TAG", default_value = "en-US")]
+    language: String,
 }
 
 /// One sum by its name.
@@ -44,18 +48,28 @@ struct Sum {
     name: &'static str,
     about: &'static str,
     run: fn(&str) -> Result<Value, String>,
+    run_in: fn(&str, Locale) -> Result<Value, String>,
     schema: fn() -> Value,
 }
 
 macro_rules! sums {
-    ($($name:literal $about:literal $sum:path,)*) => {
+    ($($name:literal $about:literal $sum:path $(=> $said:ident)?,)*) => {
         &[$(Sum {
             name: $name,
             about: $about,
             run: |input| answer(input, |input| $sum(input)),
+            run_in: |input, locale| answer(input, |input| sums!(@told locale, $sum(input) $(, $said)?)),
             schema: || schema(|input| $sum(input)),
         }),*]
     };
+    // A sum whose refusals are kinds, not sentences, is said in the language that was asked for.
+    (@told $locale:ident, $answer:expr, in_language) => {
+        $answer.map_err(|wrong| wrong.in_language($locale))
+    };
+    (@told $locale:ident, $answer:expr) => {{
+        let _any: Locale = $locale;
+        $answer
+    }};
 }
 
 const SUMS: &[Sum] = sums![
@@ -68,11 +82,11 @@ const SUMS: &[Sum] = sums![
     "wet-bulb" "what a wet thermometer shows in humid air, also as hot as a pit's" wet_bulb,
     "fuel" "what a pit loses and burns, in the units that hands count" fuel,
     "smoke" "smoke in words: how strong, whether it burns clean, what to do" smoke,
-    "rub" "a rub by weight, and all the salt and sodium that comes to the meat" rub,
-    "brine" "the salt for a brine, by the water, by the brine or by the meat" brine,
-    "mop" "how much mop the hours ahead take, and in which pots" mop,
-    "portions" "how much meat to buy for so many people, and how many what is there feeds" portions,
-    "shopping" "one list for the whole cook, and what a plate costs" shopping,
+    "rub" "a rub by weight, and all the salt and sodium that comes to the meat" rub => in_language,
+    "brine" "the salt for a brine, by the water, by the brine or by the meat" brine => in_language,
+    "mop" "how much mop the hours ahead take, and in which pots" mop => in_language,
+    "portions" "how much meat to buy for so many people, and how many what is there feeds" portions => in_language,
+    "shopping" "one list for the whole cook, and what a plate costs" shopping => in_language,
     "plan" "when to do what so that all is ready, from a household: run sheet, chance, proof" plan,
     "food-properties" "what a food weighs, holds and conducts, of what it is made of" food_properties,
     "conduction" "how warm a slab, cylinder, sphere or shape between gets, with no water to lose" conduction,
@@ -109,7 +123,10 @@ pub fn run(asked: &Asked) -> Result<(), End> {
     let sum = find(name)?;
     let output = match asked.schema {
         true => (sum.schema)(),
-        false => (sum.run)(&input(asked)?).map_err(End::Refused)?,
+        false => {
+            let locale = Locale::from_tag(&asked.language);
+            (sum.run_in)(&input(asked)?, locale).map_err(End::Refused)?
+        }
     };
     Ok(print(&format!("{output:#}\n"))?)
 }
@@ -197,6 +214,8 @@ mod tests {
         assert_eq!(answer["enough"], false);
         let refused = (find("portions").unwrap().run)(&lunch(0).to_string()).unwrap_err();
         assert!(refused.starts_with("Nobody is to eat"), "{refused}");
+        let spanish = (find("portions").unwrap().run_in)(&lunch(0).to_string(), Locale::EsUs);
+        assert!(spanish.unwrap_err().starts_with("Nadie va a comer"));
     }
 
     #[test]

@@ -11,6 +11,9 @@ mod cuts;
 mod dishes;
 mod file;
 mod fire_out;
+mod kitchen;
+mod kitchen_form;
+mod kitchen_sheet;
 mod layout;
 mod meat;
 mod meat_forms;
@@ -199,6 +202,10 @@ pub async fn render(
             Page::TempLog(cook) => temp_log::page(&sheet, &door.temp_log(viewer, cook, moment)?),
             Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
             Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
+            Page::Kitchen(cook) => kitchen::page(&sheet, &door.kitchen(viewer, cook, moment)?),
+            Page::Sheet(cook) => {
+                kitchen_sheet::page(&sheet, &door.kitchen_sheet(viewer, cook, moment)?)
+            }
             Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Readings(of) => {

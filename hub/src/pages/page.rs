@@ -55,6 +55,10 @@ pub enum Page {
     Pits(CookId),
     /// What is not meat.
     Dishes(CookId),
+    /// What is mixed, shared out and bought.
+    Kitchen(CookId),
+    /// The same on one sheet of paper.
+    Sheet(CookId),
     /// Who has the watch.
     Watch(CookId),
 }
@@ -89,6 +93,8 @@ impl Page {
             }),
             ["cook", id, "pits"] => Self::Pits(id.parse().ok()?),
             ["cook", id, "dishes"] => Self::Dishes(id.parse().ok()?),
+            ["cook", id, "kitchen"] => Self::Kitchen(id.parse().ok()?),
+            ["cook", id, "sheet"] => Self::Sheet(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
@@ -135,6 +141,8 @@ impl Page {
             Self::TempLog(cook) => format!("/cook/{cook}/log"),
             Self::Pits(cook) => format!("/cook/{cook}/pits"),
             Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
+            Self::Kitchen(cook) => format!("/cook/{cook}/kitchen"),
+            Self::Sheet(cook) => format!("/cook/{cook}/sheet"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
         }
     }
@@ -174,6 +182,8 @@ impl From<Place> for Page {
             Place::TempLog { cook } => Self::TempLog(cook),
             Place::Pits { cook } => Self::Pits(cook),
             Place::Dishes { cook } => Self::Dishes(cook),
+            Place::Kitchen { cook } => Self::Kitchen(cook),
+            Place::Sheet { cook } => Self::Sheet(cook),
             Place::Watch { cook } => Self::Watch(cook),
         }
     }
@@ -217,6 +227,8 @@ mod tests {
             Page::Trouble(cook, pit),
             Page::Pits(cook),
             Page::Dishes(cook),
+            Page::Kitchen(cook),
+            Page::Sheet(cook),
             Page::Watch(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));

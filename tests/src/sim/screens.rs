@@ -45,6 +45,10 @@ pub enum Screen {
     Pits(CookId),
     /// Of what is not meat.
     Dishes(CookId),
+    /// Of the kitchen.
+    Kitchen(CookId),
+    /// Of its sheet.
+    Sheet(CookId),
     /// Of the watch.
     Watch(CookId),
 }
@@ -71,6 +75,8 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             Screen::Timeline(cook.id),
             Screen::Pits(cook.id),
             Screen::Dishes(cook.id),
+            Screen::Kitchen(cook.id),
+            Screen::Sheet(cook.id),
             Screen::Watch(cook.id),
         ]
         .into_iter()
@@ -109,6 +115,8 @@ pub fn warm(
         Screen::FireOut(cook, pit) => door.fire_out(viewer, cook, pit, moment).map(json),
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
         Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
+        Screen::Kitchen(cook) => door.kitchen(viewer, cook, moment).map(json),
+        Screen::Sheet(cook) => door.kitchen_sheet(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
     };
     shown.map_err(|trouble| format!("law 3: {screen:?} met {trouble:?}"))
@@ -146,6 +154,13 @@ pub fn cold(
         }
         Screen::Pits(cook) => json(screens::pits(known, viewer, cook, moment)),
         Screen::Dishes(cook) => json(screens::dishes(known, viewer, cook, moment)),
+        Screen::Kitchen(cook) => {
+            let of = known.cooks.get(&cook);
+            let last = of.map(|of| screens::last_time(known.cooks.values(), of));
+            let last = last.unwrap_or_default();
+            json(screens::kitchen(known, viewer, cook, &last, moment))
+        }
+        Screen::Sheet(cook) => json(screens::kitchen_sheet(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
     }
 }

@@ -244,6 +244,8 @@ impl Night {
             ("temp_log", Some(of)) => shown(door.temp_log(viewer, parsed::<CookId>(&of)?, &now)),
             ("pits", Some(of)) => shown(door.pits(viewer, parsed::<CookId>(&of)?, &now)),
             ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
+            ("kitchen", Some(of)) => shown(door.kitchen(viewer, parsed::<CookId>(&of)?, &now)),
+            ("sheet", Some(of)) => shown(door.kitchen_sheet(viewer, parsed::<CookId>(&of)?, &now)),
             ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("probes", None) => shown(door.probes(viewer, &heard_by_itself(), &now)),

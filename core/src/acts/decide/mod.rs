@@ -2,7 +2,7 @@
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
 //! crew owns, `people` who is there, `cooks`, `planned`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
-//! `pits`, `dishes` and `jobs` one cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what
+//! `pits`, `dishes`, `kitchen` and `jobs` one cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what
 //! is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
 //!
@@ -17,6 +17,7 @@ mod do_opening;
 mod fields;
 mod find;
 mod jobs;
+mod kitchen;
 mod moves;
 mod naming;
 mod new_meat;
@@ -174,6 +175,14 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         Act::Note { cook, about, text } => cooks::note(context, *cook, *about, text),
         Act::AddDish { cook, name, hot } => dishes::add(context, *cook, name, *hot),
         Act::ReadyDish { cook, dish, ready } => dishes::ready(context, *cook, *dish, *ready),
+        Act::PlanBatch { cook, batch } => kitchen::plan(context, *cook, batch),
+        Act::KeepTrimmings {
+            cook,
+            piece,
+            g,
+            what,
+        } => kitchen::trimmings(context, *cook, *piece, *g, what),
+        Act::WeighSalt { cup_g } => kitchen::weigh_salt(context, *cup_g),
         Act::Skip { cook, jobs } => jobs::skip(context, *cook, jobs),
         Act::Later {
             cook,

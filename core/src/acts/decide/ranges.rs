@@ -59,6 +59,17 @@ pub(super) const ALTITUDE_M: Whole = Whole {
     refusal: key("error-altitude-range"),
 };
 
+/// Grams that were trimmed off: up to what one meat may weigh.
+pub(super) const TRIMMINGS_G: Whole = Whole {
+    range: 1..=*MEAT_GRAMS.end(),
+    refusal: key("error-trimmings-range"),
+};
+/// Grams of a level cup of salt.
+pub(super) const CUP_G: Whole = Whole {
+    range: crate::batch::CUP_G,
+    refusal: key("error-cup-range"),
+};
+
 /// A temperature with its limits, both included, and the key of what is said outside them.
 pub(super) struct Heat {
     range: RangeInclusive<Mk>,

@@ -66,6 +66,7 @@ pub enum Wetting {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct MopPart {
     /// What it is called.
     pub name: String,

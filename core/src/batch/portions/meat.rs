@@ -13,13 +13,13 @@ pub(super) fn answer(meat: &PortionMeat, wanted: Grams) -> MeatAnswer {
     let known = cut_yield(meat.cut);
     let trim = meat.trim_percent.map_or(known.trim, |percent| percent * 10);
     let there = meat.there_g.unwrap_or_default();
-    let need = need(&known, trim, wanted);
+    let [need, likely] =
+        [known.low, known.expected].map(|yields| need(&known, yields, trim, wanted));
+    let beyond = |all: Grams| Grams((all.0 - there.0).max(0));
     let trimmed = Grams(up(there.0, trim, WHOLE));
     let onto_the_fire = there.0 - trimmed.0;
-    let refuse = up(onto_the_fire, known.refuse, WHOLE);
     let cooked = known.of(|yields| Grams(down(onto_the_fire, yields, WHOLE)));
-    // Of a few grams, rounding may leave less than the bone weighs.
-    let without_bone = |cooked: Grams| Grams((cooked.0 - refuse).max(0));
+    let without_bone = |cooked: Grams| Grams(down(cooked.0, WHOLE - known.refuse, WHOLE));
     let eaten = Range {
         low: without_bone(cooked.low),
         expected: without_bone(cooked.expected),
@@ -28,11 +28,13 @@ pub(super) fn answer(meat: &PortionMeat, wanted: Grams) -> MeatAnswer {
     MeatAnswer {
         name: meat.name.clone(),
         need_g: need,
-        buy_g: Grams((need.0 - there.0).max(0)),
+        likely_g: likely,
+        buy_g: beyond(need),
+        likely_buy_g: beyond(likely),
         there_g: there,
         trimmed_g: trimmed,
-        cooked_away_g: Grams(onto_the_fire - refuse - eaten.expected.0),
-        refuse_g: Grams(refuse),
+        cooked_away_g: Grams(onto_the_fire - cooked.expected.0),
+        refuse_g: Grams(cooked.expected.0 - eaten.expected.0),
         eaten_g: eaten,
         cooked_g: cooked,
         weighs: known.weighs,
@@ -40,11 +42,12 @@ pub(super) fn answer(meat: &PortionMeat, wanted: Grams) -> MeatAnswer {
     }
 }
 
-/// The weight as bought of which `wanted` is eaten at the low end. The three grams are what the three roundings of
-/// [`answer`] may take: one of what cooks, one of what is bone, one of what is trimmed off.
-fn need(known: &CutYield, trim: i64, wanted: Grams) -> Grams {
-    let onto_the_fire = up(wanted.0 + 2, WHOLE, known.low - known.refuse);
-    Grams(up(onto_the_fire + 1, WHOLE, WHOLE - trim))
+/// The least weight as bought of which `wanted` is eaten where it yields so many thousandths: [`answer`] backwards, each of
+/// its three roundings undone exactly.
+fn need(known: &CutYield, yields: i64, trim: i64, wanted: Grams) -> Grams {
+    let cooked = up(wanted.0, WHOLE, WHOLE - known.refuse);
+    let onto_the_fire = up(cooked, WHOLE, yields);
+    Grams(up(onto_the_fire, WHOLE, WHOLE - trim))
 }
 
 impl CutYield {

@@ -29,6 +29,7 @@ pub struct PortionsInput {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Appetite {
     /// Many other dishes: 110 g of cooked meat without bone an adult.
     Light,
@@ -140,15 +141,19 @@ pub struct MeatAnswer {
     pub name: String,
     /// What it takes in all, raw and as bought: enough for its share even at the low end.
     pub need_g: Grams,
-    /// How much of that is not there yet.
+    /// What it takes in all where it yields what is expected.
+    pub likely_g: Grams,
+    /// How much of `need_g` is not there yet.
     pub buy_g: Grams,
+    /// How much of `likely_g` is not there yet.
+    pub likely_buy_g: Grams,
     /// What is there, raw and as bought. At what is expected, it is the sum of the four after it.
     pub there_g: Grams,
     /// What of that is trimmed off.
     pub trimmed_g: Grams,
-    /// What of that cooks away, as expected.
+    /// What of that cooks away, as expected: water and fat, also out of the bone.
     pub cooked_away_g: Grams,
-    /// What of that is bone and connective tissue.
+    /// What of that is left on the board, cooked: bone and connective tissue.
     pub refuse_g: Grams,
     /// What of that is eaten.
     pub eaten_g: Range,

@@ -32,6 +32,7 @@ const fn twenty() -> i64 {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Basis {
     /// Weight.
     Weight,
@@ -43,13 +44,14 @@ pub enum Basis {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct RubPart {
     /// What it is called.
     pub name: String,
     /// How many parts of it, 1 to 10,000.
     pub parts: i64,
     /// What it is.
-    pub kind: Kind,
+    pub kind: SaltKind,
     /// What a level US cup of it weighs, grams, 1 to 1,000; needed by volume, save for table salt (292 g, USDA SR26).
     #[serde(default)]
     pub cup_g: Option<Grams>,
@@ -59,7 +61,8 @@ pub struct RubPart {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum Kind {
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum SaltKind {
     /// Table salt, all salt.
     TableSalt,
     /// Kosher, sea or another salt, all salt; its cup is known to who weighed it.
@@ -77,6 +80,7 @@ pub enum Kind {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum AlsoSalt {
     /// The label's "contains up to so many percent of a solution", counted whole and of the whole weight.
     LabelSolution {

@@ -32,7 +32,8 @@ pub struct ShoppingInput {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum Unit {
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum CountedIn {
     /// Grams.
     G,
     /// Milliliters.
@@ -45,32 +46,35 @@ pub enum Unit {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Extra {
     /// What it is called.
     pub name: String,
     /// How much, 1 to 10,000,000.
     pub amount: i64,
     /// Of what.
-    pub unit: Unit,
+    pub unit: CountedIn,
 }
 
 /// Something that is at home.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct AtHome {
     /// What it is called on the list.
     pub name: String,
     /// How much, 0 to 10,000,000.
     pub amount: i64,
     /// Of what.
-    pub unit: Unit,
+    pub unit: CountedIn,
 }
 
 /// What something costs.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Price {
     /// What it is called on the list.
     pub name: String,
@@ -79,7 +83,7 @@ pub struct Price {
     /// How much that buys, 1 to 10,000,000: 1000 for a price by the kilogram, 454 by the pound.
     pub per: i64,
     /// Of what.
-    pub unit: Unit,
+    pub unit: CountedIn,
 }
 
 /// The list.
@@ -96,6 +100,10 @@ pub struct ShoppingAnswer {
     pub plates: Option<i64>,
     /// What one plate costs of it, rounded up.
     pub cost_a_plate: Option<Cents>,
+    /// What all costs that is used and has a price, also what was there already.
+    pub worth: Cents,
+    /// What one plate costs of that, rounded up.
+    pub worth_a_plate: Option<Cents>,
 }
 
 /// One line.
@@ -105,13 +113,17 @@ pub struct Line {
     /// What it is called.
     pub name: String,
     /// What the amounts count.
-    pub unit: Unit,
+    pub unit: CountedIn,
     /// How much is needed; of meats, beyond what is there.
     pub need: i64,
+    /// How much of a meat is there already.
+    pub there: i64,
     /// How much is at home.
     pub at_home: i64,
     /// How much to buy.
     pub buy: i64,
     /// What that costs, rounded up, if the price is known.
     pub cents: Option<Cents>,
+    /// What all of it costs that is used, also what is there or at home.
+    pub all_cents: Option<Cents>,
 }

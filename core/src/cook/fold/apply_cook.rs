@@ -3,8 +3,8 @@
 use super::{Known, fields, pieces};
 use crate::{
     cook::{
-        Answer, Answered, Cook, Dish, HandReading, LastAct, Moved, Note, Pass, PitCare, Probe, Reg,
-        Saved, Timed,
+        Answer, Answered, Cook, Dish, HandReading, Kept, LastAct, Moved, Note, Pass, PitCare,
+        Probe, Reg, Saved, Timed, Trimmings,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -117,6 +117,16 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
                 },
             );
         }
+        Payload::BatchPlanned(fact) => {
+            let batch = fact.batch.clone();
+            cook.batches.insert(batch.kind(), Kept { when, batch });
+        }
+        Payload::TrimmingsKept(fact) => cook.trimmings.push(Trimmings {
+            when,
+            piece: fact.piece,
+            g: fact.g,
+            what: fact.what.clone(),
+        }),
         Payload::DishReady(ready) => {
             if let Some(dish) = cook.dishes.get_mut(&ready.dish) {
                 dish.ready = ready.ready.then_some(when);

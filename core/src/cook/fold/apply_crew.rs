@@ -52,6 +52,7 @@ fn happen(crew: &mut Crew, known: &Known, payload: &Payload) {
             }
         }
         Payload::FieldSet(set) => fields::set_in_crew(crew, set, known.by()),
+        Payload::SaltWeighed(fact) => crew.salt_cup_g = fact.cup_g,
         Payload::Dismissed(fact) => {
             crew.dismissed.insert(fact.notice.clone());
         }

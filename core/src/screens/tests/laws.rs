@@ -82,6 +82,20 @@ fn screens(
             serde_json::to_value(screens::dishes(known, viewer, cook(1), moment)),
         ),
         (
+            "kitchen",
+            serde_json::to_value(screens::kitchen(
+                known,
+                viewer,
+                cook(1),
+                &screens::LastTime::default(),
+                moment,
+            )),
+        ),
+        (
+            "sheet",
+            serde_json::to_value(screens::kitchen_sheet(known, viewer, cook(1), moment)),
+        ),
+        (
             "watch",
             serde_json::to_value(screens::watch(known, viewer, cook(1), moment)),
         ),

@@ -8,10 +8,12 @@ mod clock;
 mod day;
 mod day_part;
 mod duration;
+mod kitchen;
 mod list;
 mod temperature;
 mod weight;
 
+pub(super) use kitchen::CUP_MICROLITERS;
 pub(super) use weight::POUND_E5_GRAMS;
 
 /// Which way a number goes that does not fit.

@@ -14,6 +14,8 @@ fun Place.path() = when (this) {
     is Place.Settings -> "settings"
     is Place.Pits -> "pits/$cook"
     is Place.Dishes -> "dishes/$cook"
+    is Place.Kitchen -> "kitchen/$cook"
+    is Place.Sheet -> "sheet/$cook"
     is Place.Watch -> "watch/$cook"
     is Place.Opening -> "opening/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
@@ -45,6 +47,8 @@ fun placeOf(path: String): Place {
         "thermometers" -> Place.Thermometers
         "pits" -> Place.Pits(id)
         "dishes" -> Place.Dishes(id)
+        "kitchen" -> Place.Kitchen(id)
+        "sheet" -> Place.Sheet(id)
         "watch" -> Place.Watch(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
