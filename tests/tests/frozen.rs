@@ -4,6 +4,7 @@
 //! is invented. A later schema gets a fixture of its own, and this one must still open, be raised to it and mean the same.
 
 use slowbend_core::{
+    batch::*,
     cadence::Cadence,
     checks::{Bend, Cut, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
@@ -25,6 +26,8 @@ const FROZEN: &str = include_str!("fixtures/schema-0001.sql");
 const FROZEN_MEANT: &str = include_str!("fixtures/schema-0001-meant.sql");
 /// What was shipped after that: the kind `went_past`.
 const FROZEN_PAST: &str = include_str!("fixtures/schema-0001-past.sql");
+/// The same of the kitchen: `batch_planned`, `trimmings_kept`, `salt_weighed`.
+const FROZEN_KITCHEN: &str = include_str!("fixtures/schema-0001-kitchen.sql");
 /// What the entries of the fixture mean, folded: law 7 says that it is this on every machine. Where the fold was changed
 /// on purpose, raise `FOLD_VERSION` of the core and put the hash here that the failing test prints.
 const MEANS: &str = "883198bc1cf948549a0c73102ddd9f5db4ecc09f577a8ce5e3edc2c62a215a2a";
@@ -32,7 +35,7 @@ const MEANS: &str = "883198bc1cf948549a0c73102ddd9f5db4ecc09f577a8ce5e3edc2c62a2
 fn thaw(folder: &Path) {
     let file = rusqlite::Connection::open(folder.join("slowbend.db")).expect("the folder is there");
     file.execute_batch(FROZEN).expect("the fixture is SQL");
-    for later in [FROZEN_MEANT, FROZEN_PAST] {
+    for later in [FROZEN_MEANT, FROZEN_PAST, FROZEN_KITCHEN] {
         file.execute_batch(later).expect("the fixture is SQL");
     }
 }
@@ -126,7 +129,8 @@ fn freeze() {
         .expect("text");
     }
     let all = everything();
-    for entry in &all[..all.len() - later().len() - past().len()] {
+    let later = later().len() + past().len() + kitchen().len();
+    for entry in &all[..all.len() - later] {
         writeln!(sql, "{}", row(entry)).expect("text");
     }
     writeln!(
@@ -169,7 +173,7 @@ fn freeze_later() {
     let mut sql = String::from(
         "-- What a later version recorded under the first schema. Invented. Frozen: do not change.\n",
     );
-    let all = everything();
+    let all = &everything()[..everything().len() - kitchen().len()];
     for entry in &all[all.len() - past().len()..] {
         writeln!(sql, "{}", row(entry)).expect("text");
     }
@@ -177,6 +181,28 @@ fn freeze_later() {
         concat!(
             env!("CARGO_MANIFEST_DIR"),
             "/tests/fixtures/schema-0001-past.sql"
+        ),
+        sql,
+    )
+    .expect("it is written");
+}
+
+/// Writes what came of the kitchen: `cargo test -p slowbend-tests --test frozen -- --ignored freeze_kitchen`. Only for kinds
+/// that were never shipped.
+#[test]
+#[ignore = "writes a fixture that must not change"]
+fn freeze_kitchen() {
+    let mut sql = String::from(
+        "-- The kitchen of a cook, under the first schema. Invented. Frozen: do not change.\n",
+    );
+    let all = everything();
+    for entry in &all[all.len() - kitchen().len()..] {
+        writeln!(sql, "{}", row(entry)).expect("text");
+    }
+    std::fs::write(
+        concat!(
+            env!("CARGO_MANIFEST_DIR"),
+            "/tests/fixtures/schema-0001-kitchen.sql"
         ),
         sql,
     )
@@ -222,7 +248,14 @@ fn everything() -> Vec<Entry> {
     let cook = Some(CookId(id(3, 1)));
     let of_crew = crew().into_iter().map(|payload| (None, payload));
     let of_cook = lunch().into_iter().chain(later()).chain(past());
-    let all = of_crew.chain(of_cook.map(|payload| (cook, payload)));
+    let of_kitchen = kitchen().into_iter();
+    let of_kitchen = of_kitchen.map(|payload| match payload {
+        Payload::SaltWeighed(_) => (None, payload),
+        _ => (cook, payload),
+    });
+    let all = of_crew
+        .chain(of_cook.map(|payload| (cook, payload)))
+        .chain(of_kitchen);
     (1..)
         .zip(all)
         .map(|(n, (cook, payload))| entry(n, cook, payload))
@@ -483,4 +516,114 @@ fn past() -> Vec<Payload> {
         }
         .into(),
     ]
+}
+
+/// What was recorded of its kitchen: each section, trimmings, and a cup of the crew's salt.
+fn kitchen() -> Vec<Payload> {
+    let ribs = PieceId(id(6, 1));
+    let named = |name: &str| name.to_owned();
+    let part = |name, kind, cup_g| RubPart {
+        name: named(name),
+        parts: 1,
+        kind,
+        cup_g,
+    };
+    let salts = vec![
+        AlsoSalt::LabelSolution {
+            percent: 8,
+            salt_permille: 35,
+        },
+        AlsoSalt::LabelSodium { mg_per_100g: 61 },
+        AlsoSalt::Brine {
+            g: Grams(120),
+            salt_permille: 60,
+        },
+        AlsoSalt::Injection {
+            g: Grams(200),
+            salt_permille: 20,
+        },
+        AlsoSalt::Mop {
+            g: Grams(300),
+            salt_permille: 10,
+        },
+    ];
+    let rub = RubPlan {
+        pieces: vec![ribs],
+        g_per_kg: 15,
+        basis: Basis::Volume,
+        parts: vec![
+            part("Salt", SaltKind::OtherSalt, None),
+            part("Table salt", SaltKind::TableSalt, None),
+            part("Pepper", SaltKind::Unsalted, Some(Grams(105))),
+            part(
+                "Garlic salt",
+                SaltKind::Salted { salt_permille: 725 },
+                Some(Grams(200)),
+            ),
+        ],
+        also: salts,
+    };
+    let brine = BrinePlan {
+        pieces: vec![],
+        water_g: Grams(3_785),
+        way: BrineWay::InTheMeat,
+        permille: 15,
+    };
+    let mop = MopPlan {
+        parts: vec![MopPart {
+            name: named("Cider vinegar"),
+            parts: 2,
+        }],
+        spare_percent: 20,
+        wet_min: Some(255),
+    };
+    let portions = PortionsPlan {
+        adults: 10,
+        children: 4,
+        appetite: Appetite::Hearty,
+        meats: vec![PortionShare {
+            piece: ribs,
+            share: 2,
+            trim_percent: Some(4),
+        }],
+    };
+    let shopping = ShoppingPlan {
+        extras: vec![Extra {
+            name: named("Charcoal"),
+            amount: 2,
+            unit: CountedIn::Each,
+        }],
+        at_home: vec![AtHome {
+            name: named("Vinegar"),
+            amount: 500,
+            unit: CountedIn::Ml,
+        }],
+        prices: vec![Price {
+            name: named("Ribs"),
+            cents: Cents(499),
+            per: 454,
+            unit: CountedIn::G,
+        }],
+    };
+    let sections = [
+        Batch::Rub(rub),
+        Batch::Brine(brine),
+        Batch::Mop(mop),
+        Batch::Portions(portions),
+        Batch::Shopping(shopping),
+    ];
+    let planned = sections
+        .into_iter()
+        .map(|batch| BatchPlanned { batch }.into());
+    planned
+        .chain([
+            TrimmingsKept {
+                piece: Some(ribs),
+                g: 320,
+                what: named("for stock"),
+            }
+            .into(),
+            SaltWeighed { cup_g: Some(140) }.into(),
+        ])
+        .collect()
 }

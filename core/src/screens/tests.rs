@@ -3,6 +3,7 @@
 mod asked;
 mod firsts;
 mod goldens;
+mod kitchen;
 mod laws;
 mod lines;
 mod opening;

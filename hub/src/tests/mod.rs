@@ -8,6 +8,7 @@ mod cuts;
 mod demo;
 mod faults;
 mod guard;
+mod kitchen;
 mod lan;
 mod live;
 mod meat;

@@ -3,6 +3,7 @@
 use super::{picture::Picture, rng::Rng};
 use slowbend_core::{
     acts::{Act, NewDish, NewMeat, PlannedMeat},
+    batch::{Appetite, Batch, MopPart, MopPlan, PortionsPlan},
     cadence::Cadence,
     checks::{BarkSet, Bend, Cut, ProbeFeel, Spot, Temperature, TestResult},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
@@ -199,7 +200,7 @@ impl Making<'_> {
 
     fn of_cook(&mut self) -> Act {
         let cook = self.cook();
-        match self.rng.below(7) {
+        match self.rng.below(9) {
             0 => self.start(),
             1 => Act::AddMeat {
                 cook,
@@ -220,6 +221,16 @@ impl Making<'_> {
                 dish: self.dish(cook),
                 ready: self.rng.chance(80),
             },
+            6 => Act::PlanBatch {
+                cook,
+                batch: self.batch(),
+            },
+            7 => Act::KeepTrimmings {
+                cook,
+                piece: None,
+                g: self.rng.from_to(1, 900),
+                what: "for stock".into(),
+            },
             5 => Act::SetField {
                 of: Subject::Cook(cook),
                 to: Field::People(Some(self.rng.from_to(1, 40))),
@@ -233,6 +244,27 @@ impl Making<'_> {
                     saw: None,
                 },
             },
+        }
+    }
+
+    /// A section of the kitchen, now and then one that cannot be meant.
+    fn batch(&mut self) -> Batch {
+        let parts = self.rng.from_to(0, 3);
+        match self.rng.chance(50) {
+            true => Batch::Mop(MopPlan {
+                parts: vec![MopPart {
+                    name: "Cider vinegar".into(),
+                    parts,
+                }],
+                spare_percent: 10,
+                wet_min: None,
+            }),
+            false => Batch::Portions(PortionsPlan {
+                adults: parts * 5,
+                children: 0,
+                appetite: Appetite::Usual,
+                meats: vec![],
+            }),
         }
     }
 

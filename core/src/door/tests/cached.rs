@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::{
+    batch::{Batch, BrinePlan, BrineWay, Grams, MopPart, MopPlan},
     cadence::Cadence,
     checks::{Bend, Spot, Temperature, TestResult},
     cook::{
@@ -86,6 +87,7 @@ fn of_crew() -> Vec<Payload> {
             notice: "a notice".into(),
         }
         .into(),
+        SaltWeighed { cup_g: Some(146) }.into(),
         Slept { until: SIX + HOUR }.into(),
         Woke {}.into(),
         WatchTaken {
@@ -233,6 +235,32 @@ fn of_cook() -> Vec<Payload> {
         }
         .into(),
         DishReady { dish, ready: true }.into(),
+        BatchPlanned {
+            batch: Batch::Mop(MopPlan {
+                parts: vec![MopPart {
+                    name: "Cider vinegar".into(),
+                    parts: 2,
+                }],
+                spare_percent: 10,
+                wet_min: None,
+            }),
+        }
+        .into(),
+        BatchPlanned {
+            batch: Batch::Brine(BrinePlan {
+                pieces: vec![one],
+                water_g: Grams(3_785),
+                way: BrineWay::OfTheBrine,
+                permille: 60,
+            }),
+        }
+        .into(),
+        TrimmingsKept {
+            piece: Some(one),
+            g: 320,
+            what: "for stock".into(),
+        }
+        .into(),
         PieceMeant {
             piece: one,
             meant: Meant {

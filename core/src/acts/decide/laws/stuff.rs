@@ -4,6 +4,11 @@
 use super::super::testing::*;
 use crate::{
     acts::{Act, InOpening, MeatMove, NewDish, NewMeat, PlannedMeat},
+    batch::{
+        AlsoSalt, Appetite, Basis, Batch, BrinePlan, BrineWay, Cents, CountedIn, Extra, Grams,
+        MopPart, MopPlan, PortionShare, PortionsPlan, Price, RubPart, RubPlan, SaltKind,
+        ShoppingPlan,
+    },
     cadence::Cadence,
     checks::{BarkSet, Cut, Spot, Temperature, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
@@ -156,6 +161,72 @@ fn subject(ids: &Ids, s: &Stuff) -> Subject {
     pick(&all, s.picks[2])
 }
 
+/// A section of the kitchen, of whatever numbers and names.
+fn batch(s: &Stuff, piece: PieceId) -> Batch {
+    let [a, b, ..] = s.numbers;
+    let [text, other] = s.texts.clone();
+    let part = |name: String, kind| RubPart {
+        name,
+        parts: a,
+        kind,
+        cup_g: Some(Grams(b)),
+    };
+    let all = [
+        Batch::Rub(RubPlan {
+            pieces: vec![piece],
+            g_per_kg: b,
+            basis: Basis::Volume,
+            parts: vec![
+                part(text.clone(), SaltKind::OtherSalt),
+                part(other.clone(), SaltKind::Salted { salt_permille: a }),
+            ],
+            also: vec![AlsoSalt::Injection {
+                g: Grams(a),
+                salt_permille: b,
+            }],
+        }),
+        Batch::Brine(BrinePlan {
+            pieces: vec![piece],
+            water_g: Grams(a),
+            way: BrineWay::InTheMeat,
+            permille: b,
+        }),
+        Batch::Mop(MopPlan {
+            parts: vec![MopPart {
+                name: text.clone(),
+                parts: a,
+            }],
+            spare_percent: b,
+            wet_min: Some(a),
+        }),
+        Batch::Portions(PortionsPlan {
+            adults: a,
+            children: b,
+            appetite: Appetite::Usual,
+            meats: vec![PortionShare {
+                piece,
+                share: a,
+                trim_percent: Some(b),
+            }],
+        }),
+        Batch::Shopping(ShoppingPlan {
+            extras: vec![Extra {
+                name: text.clone(),
+                amount: a,
+                unit: CountedIn::G,
+            }],
+            at_home: vec![],
+            prices: vec![Price {
+                name: other,
+                cents: Cents(a),
+                per: b,
+                unit: CountedIn::Each,
+            }],
+        }),
+    ];
+    all[s.picks[3] % all.len()].clone()
+}
+
 fn of_crew(ids: &Ids, s: &Stuff) -> Vec<Act> {
     let [a, b, ..] = s.numbers;
     let [text, other] = s.texts.clone();
@@ -179,6 +250,7 @@ fn of_crew(ids: &Ids, s: &Stuff) -> Vec<Act> {
         },
         Act::NameDevice { name: text.clone() },
         Act::Dismiss { notice: other },
+        Act::WeighSalt { cup_g: Some(b) },
         Act::Sleep { until: a },
         Act::WakeUp,
         Act::TakeWatch { note: text },
@@ -245,6 +317,16 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             cook,
             dish: DishId(nobody()),
             ready: true,
+        },
+        Act::PlanBatch {
+            cook,
+            batch: batch(s, piece),
+        },
+        Act::KeepTrimmings {
+            cook,
+            piece: Some(piece),
+            g: a,
+            what: other.clone(),
         },
         Act::Skip {
             cook,
