@@ -174,6 +174,7 @@ batch-cups = { $count ->
     [one] { $amount } cup
    *[other] { $amount } cups
 }
+batch-quarts = { $amount } qt
 batch-tablespoons = { $amount } tbsp
 batch-teaspoons = { $amount } tsp
 batch-money = ${ $amount }

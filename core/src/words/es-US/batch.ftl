@@ -174,6 +174,7 @@ batch-cups = { $count ->
     [one] { $amount } taza
    *[other] { $amount } tazas
 }
+batch-quarts = { $amount } qt
 batch-tablespoons = { $amount } cda
 batch-teaspoons = { $amount } cdta
 batch-money = ${ $amount }

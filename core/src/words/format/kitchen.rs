@@ -11,6 +11,8 @@ use crate::batch::CountedIn;
 pub(in super::super) const CUP_MICROLITERS: i64 = 236_588;
 /// Quarters of a teaspoon in a cup: 16 tablespoons of 3 teaspoons.
 const QUARTERS_A_CUP: i64 = 192;
+/// The same in a quart, four cups.
+const QUART: i64 = 4 * QUARTERS_A_CUP;
 
 impl Words<'_> {
     /// What a scale shows: "4.5 g", "146 g", "1250 g". Tenths below 10 g.
@@ -75,31 +77,45 @@ impl Words<'_> {
         (quarters > 0).then(|| self.spoons(quarters))
     }
 
-    /// Quarters of a teaspoon in the largest spoons and cups: from a quarter of a cup up in quarters of it.
+    /// Quarters of a teaspoon in what a kitchen has: quarts and their quarters from one up, below that cups and their
+    /// quarters with the tablespoons that are left, below a quarter of a cup spoons.
     fn spoons(&self, quarters: i64) -> String {
-        let (amount, of) = match quarters {
-            48.. => (
-                Round::Nearest.divide(quarters, QUARTERS_A_CUP / 4),
-                super::super::key("batch-cups"),
+        let tablespoons = Round::Nearest.divide(quarters, 12);
+        match quarters {
+            QUART.. => self.measured_in(
+                Round::Nearest.divide(quarters, QUART / 4),
+                super::super::key("batch-quarts"),
             ),
-            12.. => (
+            48.. => {
+                let cups = self.measured_in(tablespoons / 4, super::super::key("batch-cups"));
+                match tablespoons % 4 {
+                    0 => cups,
+                    rest => {
+                        let key = super::super::key("batch-tablespoons");
+                        format!("{cups} + {}", self.measured_in(rest * 4, key))
+                    }
+                }
+            }
+            12.. => self.measured_in(
                 Round::Nearest.divide(quarters, 3),
                 super::super::key("batch-tablespoons"),
             ),
-            _ => (quarters, super::super::key("batch-teaspoons")),
-        };
-        let whole = amount / 4;
-        let part = ["", "¼", "½", "¾"][(amount % 4) as usize];
+            _ => self.measured_in(quarters, super::super::key("batch-teaspoons")),
+        }
+    }
+
+    /// Quarters of a measure: "½ cup", "1 cup", "3½ cups".
+    fn measured_in(&self, quarters: i64, of: &'static str) -> String {
+        let whole = quarters / 4;
+        let part = ["", "¼", "½", "¾"][(quarters % 4) as usize];
         let amount = match whole {
             0 if !part.is_empty() => part.to_owned(),
             _ => format!("{whole}{part}"),
         };
+        let one = quarters <= 4;
         let args = [
             ("amount", Arg::Text(&amount)),
-            (
-                "count",
-                Arg::Number(if amount == "1" || whole == 0 { 1 } else { 2 }),
-            ),
+            ("count", Arg::Number(if one { 1 } else { 2 })),
         ];
         self.with(of, &args)
     }
@@ -135,7 +151,8 @@ impl Words<'_> {
             CountedIn::Ml if pounds => {
                 let quarters = Round::Nearest.divide(amount.saturating_mul(4_000), CUP_MICROLITERS);
                 let back = Round::Nearest.divide(quarters * CUP_MICROLITERS, 4_000);
-                match back == amount && quarters > 0 {
+                let is_shown_whole = quarters < 16 || quarters % 4 == 0;
+                match back == amount && quarters > 0 && is_shown_whole {
                     true => self.spoons(quarters * QUARTERS_A_CUP / 4),
                     false => format!("{amount} ml"),
                 }
@@ -191,6 +208,8 @@ mod tests {
         assert_eq!(us.by_spoon(100, 292), None);
         assert_eq!(metric.by_spoon(146_000, 292), None);
         assert_eq!(us.volume(828), "3½ cups (828 ml)");
+        assert_eq!(us.volume(324), "1¼ cups + 2 tbsp (324 ml)");
+        assert_eq!(us.volume(3_785), "4 qt (3.8 l)");
         assert_eq!(metric.volume(1_970), "2.0 l");
         assert_eq!(us.money(1_205), "$12.05");
         assert_eq!([us.percent(15), us.percent(20)], ["1.5 %", "2 %"]);
