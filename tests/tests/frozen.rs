@@ -8,6 +8,7 @@ mod later;
 
 use later::LATER;
 use slowbend_core::{
+    batch::*,
     cadence::Cadence,
     checks::{Bend, Cut, TestResult},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
@@ -179,6 +180,28 @@ fn freeze_later() {
         std::fs::write(format!("{folder}/schema-0001-{}.sql", later.name), sql)
             .expect("it is written");
     }
+}
+
+/// Writes what came of the kitchen: `cargo test -p slowbend-tests --test frozen -- --ignored freeze_kitchen`. Only for kinds
+/// that were never shipped.
+#[test]
+#[ignore = "writes a fixture that must not change"]
+fn freeze_kitchen() {
+    let mut sql = String::from(
+        "-- The kitchen of a cook, under the first schema. Invented. Frozen: do not change.\n",
+    );
+    let all = everything();
+    for entry in &all[all.len() - kitchen().len()..] {
+        writeln!(sql, "{}", row(entry)).expect("text");
+    }
+    std::fs::write(
+        concat!(
+            env!("CARGO_MANIFEST_DIR"),
+            "/tests/fixtures/schema-0001-kitchen.sql"
+        ),
+        sql,
+    )
+    .expect("it is written");
 }
 
 /// An entry as a row of the database.
