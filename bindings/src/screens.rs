@@ -9,10 +9,10 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
-        Settings, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
-        WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireScreen,
+        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
+        ReadingsScreen, Settings, StartScreen, ThermometersScreen, Timeline, TroubleScreen,
+        WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -203,6 +203,17 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<WatchScreen, Trouble> {
         self.door().watch(viewer, cook, moment)
+    }
+
+    /// The fire of a pit.
+    pub fn fire(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<FireScreen, Trouble> {
+        self.door().fire(viewer, cook, pit, moment)
     }
 
     /// What to try when the fire of a pit is not as it should be.

@@ -170,6 +170,7 @@ class Night:
             "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
+            "fire": (lambda: device.door.fire(device.viewer, of, at, now), lambda: api.Screen.FIRE(of, at)),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "write_down": (lambda: device.door.write_down(device.viewer, of, now), lambda: api.Screen.WRITE_DOWN(of)),
             "probes": (lambda: device.door.probes(device.viewer, self.hearing, now), lambda: api.Screen.PROBES()),

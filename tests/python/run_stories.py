@@ -23,7 +23,7 @@ KINDS = {
     "act", "outcome", "reading", "moment", "viewer",
     "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "write_down", "alarms", "cuts", "cut",
     "readings_of", "thermometers",
-    "opening", "pits", "dishes", "watch", "trouble",
+    "opening", "pits", "dishes", "watch", "trouble", "fire",
     "hearing", "probes", "word", "taken",
 }
 

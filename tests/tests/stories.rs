@@ -19,6 +19,7 @@ macro_rules! stories {
 stories! {
     card_to_cook,
     dead_probe_rings,
+    fire_by_taps,
     half_a_bird_by_any_name,
     one_opening,
     overruled_between_two_phones,

@@ -29,6 +29,7 @@ impl Glance<'_> {
             Job::Serve(cook) => self.why_serve(cook),
             Job::PutAway(piece) => self.why_put_away(piece),
             Job::Outside(pit) | Job::Silent(pit) => self.why_pit(pit),
+            Job::FireRound(pit) if self.is_feed(due, pit) => self.say.text("because-feed-planned"),
             job => self.say.text(match job {
                 Job::Glaze(_) => key("because-glaze"),
                 Job::Pull(piece) if self.is_done(piece) => key("because-pull-done"),

@@ -16,6 +16,7 @@ fun Place.path() = when (this) {
     is Place.Dishes -> "dishes/$cook"
     is Place.Watch -> "watch/$cook"
     is Place.Opening -> "opening/$cook/$pit"
+    is Place.Fire -> "fire/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
     is Place.Readings -> of.path()
     is Place.Thermometers -> "thermometers"
@@ -45,6 +46,7 @@ fun placeOf(path: String): Place {
         "dishes" -> Place.Dishes(id)
         "watch" -> Place.Watch(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
+        "fire" -> Place.Fire(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
         else -> Place.Start
     }
