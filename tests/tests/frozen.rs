@@ -204,6 +204,27 @@ fn freeze_kitchen() {
     .expect("it is written");
 }
 
+/// Writes what hands do at a fire: `cargo test -p slowbend-tests --test frozen -- --ignored freeze_fire`. Only for a kind
+/// that was never shipped.
+#[test]
+#[ignore = "writes a fixture that must not change"]
+fn freeze_fire() {
+    let mut sql = String::from(
+        "-- What hands do at a fire, under the first schema. Invented. Frozen: do not change.\n",
+    );
+    for entry in &at_the_fire() {
+        writeln!(sql, "{}", row(entry)).expect("text");
+    }
+    std::fs::write(
+        concat!(
+            env!("CARGO_MANIFEST_DIR"),
+            "/tests/fixtures/schema-0001-fire.sql"
+        ),
+        sql,
+    )
+    .expect("it is written");
+}
+
 /// An entry as a row of the database.
 fn row(entry: &Entry) -> String {
     let raw = match &entry.body {
@@ -240,6 +261,11 @@ fn log() -> LogId {
 
 /// One entry of every kind, and one that was erased.
 fn everything() -> Vec<Entry> {
+    [shipped(), at_the_fire()].concat()
+}
+
+/// What was shipped before fires were logged in what hands count.
+fn shipped() -> Vec<Entry> {
     let cook = Some(CookId(id(3, 1)));
     let of_crew = crew().into_iter().map(|payload| (None, payload));
     let of_cook = lunch().into_iter().chain(later::all());
@@ -249,6 +275,60 @@ fn everything() -> Vec<Entry> {
     }));
     (1..)
         .zip(all)
+        .map(|(n, (cook, payload))| entry(n, cook, payload))
+        .collect()
+}
+
+/// What hands do at a fire, numbered apart from all else.
+fn at_the_fire() -> Vec<Entry> {
+    let (cook, pit) = (Some(CookId(id(3, 1))), PitId(id(4, 1)));
+    let (unit, what, how) = (FuelUnit::Basket, String::new(), String::new());
+    let due = kit::SIX + 600 * MINUTE;
+    let of_cook: Vec<Payload> = vec![
+        FedUnits {
+            pit,
+            unit,
+            quarters: 6,
+            what,
+        }
+        .into(),
+        VentSet {
+            pit,
+            vent: Vent::Lower,
+            quarters: 1,
+            how,
+        }
+        .into(),
+        FireTended {
+            pit,
+            did: FireDid::Ash,
+        }
+        .into(),
+        WeatherSaid {
+            said: WeatherTap::Air(Ambient::Cold),
+        }
+        .into(),
+        WeatherSaid {
+            said: WeatherTap::Falls(Rain::Wet),
+        }
+        .into(),
+        WoodSaid {
+            pit,
+            wood: SmokeWood::Mesquite,
+        }
+        .into(),
+        SmokeWatched {
+            pit,
+            seen: SmokeSeen::Stings,
+        }
+        .into(),
+        FeedPlanned { pit, due }.into(),
+    ];
+    let grams = 3_900;
+    let weighed: Payload = UnitWeighed { pit, unit, grams }.into();
+    let all = of_cook.into_iter().map(|payload| (cook, payload));
+    (401..)
+        .zip(all.chain([(None, weighed)]))
         .map(|(n, (cook, payload))| entry(n, cook, payload))
         .collect()
 }
