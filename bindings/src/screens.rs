@@ -10,9 +10,9 @@ use slowbend_core::{
     probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
-        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
-        ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
-        TroubleScreen, WatchScreen, WriteScreen,
+        HandOutScreen, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, PlanScreen,
+        PlanTyped, ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen, Settings, StartScreen,
+        TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -67,6 +67,38 @@ impl Slowbend {
     /// What is known of one cut.
     pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
         self.door().cut(viewer, cut, moment)
+    }
+
+    /// The run sheet of a cook.
+    pub fn run_sheet(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<RunSheetScreen, Trouble> {
+        self.door().run_sheet(viewer, cook, moment)
+    }
+
+    /// Planning a cook: what is typed for it, and the plans that come of it.
+    pub fn plan(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        typed: &PlanTyped,
+        moment: &Moment,
+    ) -> Result<PlanScreen, Trouble> {
+        self.door().plan(viewer, cook, typed, moment)
+    }
+
+    /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".
+    pub fn hand_out(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        list: &str,
+        moment: &Moment,
+    ) -> Result<HandOutScreen, Trouble> {
+        self.door().hand_out(viewer, cook, list, moment)
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

@@ -58,6 +58,7 @@ pub fn routes(home: Arc<Home>) -> Router {
         .route("/card/start", post(forms::card::begin))
         .route("/cook/{cook}/card.json", get(forms::card::file))
         .route("/cook/{cook}/log.csv", get(forms::temp_log::file))
+        .route("/cook/{cook}/sheet.ics", get(forms::sheet::calendar))
         .route(
             "/cook/{cook}/file",
             post(forms::file::post).layer(DefaultBodyLimit::max(forms::file::FILE_BYTES_MAX)),

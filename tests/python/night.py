@@ -10,6 +10,12 @@ from find import find, holds
 
 MINUTE = 60_000
 ALARMS = 60
+
+# A plan that is asked for with nothing said.
+ASKED = {
+    "go": True, "later_min": 0, "hands": "", "sleep_from": "", "sleep_to": "", "watched": False, "cooler": False, "oven": False,
+    "late": "",
+}
 STEPS = 16
 ZONE = "America/Chicago"
 
@@ -149,7 +155,7 @@ class Night:
     def look(self, by, see, of=None, at=None):
         device, now = self.device(by), self.now
         of = self.id(of) if of and see not in ("cuts", "cut") else of
-        at = self.id(at) if at else None
+        at = self.id(at) if at and see != "hand_out" else at
         ways = {
             "start": (lambda: device.door.start(device.viewer, None, now), lambda: api.Screen.START()),
             "settings": (lambda: device.door.settings(device.viewer, now), lambda: api.Screen.SETTINGS()),
@@ -170,6 +176,15 @@ class Night:
             "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
+            "run_sheet": (lambda: device.door.run_sheet(device.viewer, of, now), lambda: api.Screen.RUN_SHEET(of)),
+            "plan": (
+                lambda: device.door.plan(device.viewer, of, core.PlanTyped(**ASKED), now),
+                lambda: api.Screen.PLAN(of),
+            ),
+            "hand_out": (
+                lambda: device.door.hand_out(device.viewer, of, at or "", now),
+                lambda: api.Screen.HAND_OUT(of, at or ""),
+            ),
             "trouble": (lambda: device.door.trouble(device.viewer, of, at, now), lambda: api.Screen.TROUBLE(of, at)),
             "fire_out": (lambda: device.door.fire_out(device.viewer, of, at, now), lambda: api.Screen.FIRE_OUT(of, at)),
             "temp_log": (lambda: device.door.temp_log(device.viewer, of, now), lambda: api.Screen.TEMP_LOG(of)),

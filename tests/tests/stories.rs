@@ -23,6 +23,7 @@ stories! {
     half_a_bird_by_any_name,
     one_opening,
     overruled_between_two_phones,
+    plan_accepted_and_done,
     posted_twice,
     probe_falls_silent_in_a_meat,
     readings_over_night,

@@ -11,9 +11,9 @@ use slowbend_core::{
     probes::Hearing,
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
-        Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
-        WatchScreen, WriteScreen,
+        HandOutScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, PlanScreen, PlanTyped,
+        ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen, Settings, StartScreen,
+        TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -50,6 +50,19 @@ echo!(
 );
 echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
 echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(PlanScreen, plan_from_json, plan_json, plan_canon);
+echo!(
+    RunSheetScreen,
+    run_sheet_from_json,
+    run_sheet_json,
+    run_sheet_canon
+);
+echo!(
+    HandOutScreen,
+    hand_out_from_json,
+    hand_out_json,
+    hand_out_canon
+);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -153,6 +166,23 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// The run sheet.
+    RunSheet {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Planning a cook, asked for with nothing said.
+    Plan {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// The run sheet for each student of a class.
+    HandOut {
+        /// Of which cook.
+        cook: CookId,
+        /// The class.
+        list: String,
+    },
     /// What to try at a pit.
     Trouble {
         /// In which cook.
@@ -216,6 +246,15 @@ pub fn screen_text(
         Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
+        Screen::RunSheet { cook } => write(&door.run_sheet(viewer, cook, moment)?),
+        Screen::Plan { cook } => {
+            let asked = PlanTyped {
+                go: true,
+                ..PlanTyped::default()
+            };
+            write(&door.plan(viewer, cook, &asked, moment)?)
+        }
+        Screen::HandOut { cook, list } => write(&door.hand_out(viewer, cook, &list, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),
         Screen::TempLog { cook } => write(&door.temp_log(viewer, cook, moment)?),

@@ -4,7 +4,10 @@ use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
-    log::{Bath, Caveat, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
+    log::{
+        AcceptedPlan, Bath, Caveat, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject,
+        Where, Wrap,
+    },
     safety::Form,
     units::Mk,
 };
@@ -173,6 +176,12 @@ pub enum Act {
         pit: PitId,
         at: Option<i64>,
     },
+    /// Accept a plan: its jobs ring, and the cook is on the table when it says.
+    AcceptPlan { cook: CookId, plan: AcceptedPlan },
+    /// Accept the plan that was replaced or dropped, by the entry that accepted it.
+    AcceptAgain { cook: CookId, entry: EntryKey },
+    /// Go on without a plan.
+    DropPlan { cook: CookId },
     /// Leave jobs out this time.
     Skip { cook: CookId, jobs: Vec<Job> },
     /// Do jobs later, 1 to 240 minutes.

@@ -1,6 +1,6 @@
 //! What is to be done, and when: the shape of it, and all of it together.
 
-use super::{AlarmId, Urgency, meats, openings, pits, sleep};
+use super::{AlarmId, Urgency, meats, openings, pits, sheet, sleep};
 use crate::{
     cook::Known,
     ids::{CookId, PitId},
@@ -63,6 +63,7 @@ pub fn due_in(known: &Known<'_>, cook: CookId, now: i64) -> Vec<Due> {
     openings::bend(known, cook, now, &mut all);
     all.extend(pits::due(known, cook, now));
     all.extend(sleep::due(known, cook, now));
+    all.extend(sheet::due(cook, now));
     sort(&mut all);
     all
 }

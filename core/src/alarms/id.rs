@@ -1,9 +1,13 @@
 //! The name of an alarm: the hash of (cook, kind, job, ordinal), whatever its time, so that a change of time moves the
 //! platform's alarm and never doubles it.
 
-use crate::{ids::CookId, log::Job};
+use crate::{
+    ids::CookId,
+    log::{Job, Subject},
+};
 use serde::{Deserialize, Serialize};
 use std::fmt;
+use uuid::Uuid;
 
 /// 128 bits, shown as 32 hexadecimal digits.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -18,6 +22,9 @@ impl AlarmId {
             hasher
                 .update(&(part.len() as u64).to_le_bytes())
                 .update(part);
+        }
+        if let Job::Sheet(planned) = job {
+            hasher.update(&planned.nth.to_le_bytes());
         }
         hasher
             .update(&ordinal.to_le_bytes())
@@ -94,7 +101,19 @@ impl Job {
             Self::Outside(pit) => ("outside", pit.0),
             Self::Silent(pit) => ("silent", pit.0),
             Self::WakeUp(cook) => ("wake_up", cook.0),
+            Self::Sheet(planned) => (planned.does.ring(), id_of(planned.on)),
         };
         (kind, id.into_bytes())
+    }
+}
+
+const fn id_of(subject: Subject) -> Uuid {
+    match subject {
+        Subject::Crew => Uuid::nil(),
+        Subject::Cook(id) => id.0,
+        Subject::Pit(id) => id.0,
+        Subject::Piece(id) => id.0,
+        Subject::Dish(id) => id.0,
+        Subject::Thermometer(id) => id.0,
     }
 }

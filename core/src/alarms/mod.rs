@@ -17,6 +17,7 @@ mod meats;
 mod openings;
 mod pits;
 mod said;
+mod sheet;
 mod sleep;
 mod standing;
 #[cfg(test)]

@@ -5,9 +5,9 @@ use crate::{
     cadence::Cadence,
     cook::Known,
     ids::{CookId, PieceId, PitId},
-    log::{Job, Subject, Where},
+    log::{Does, Job, Subject, Where},
     moment::{MINUTE, Moment},
-    screens::{Place, ring_answers, zone_why},
+    screens::{Place, ring_answers, sheet_ring, zone_why},
     units::Mk,
     words::{Arg, Viewer, Words},
 };
@@ -84,6 +84,7 @@ fn place(due: &Due) -> Place {
         (Job::Wet(_) | Job::Glaze(_) | Job::RubSet(_) | Job::Check(_), Some(pit)) => {
             Place::Opening { cook, pit }
         }
+        (Job::Sheet(_), _) => Place::RunSheet { cook },
         // Off the pit: it is read by hand.
         (Job::Check(piece), None) => Place::Check { piece },
         (Job::ComeUp(piece) | Job::KeepHot(piece), _) => Place::Check { piece },
@@ -167,6 +168,7 @@ impl Saying<'_> {
             Job::Outside(_) => key("ring-outside"),
             Job::Silent(_) => key("ring-silent"),
             Job::WakeUp(_) => key("ring-wake-up"),
+            Job::Sheet(planned) => planned.does.ring(),
         }
     }
 
@@ -181,6 +183,12 @@ impl Saying<'_> {
     }
 
     fn title(&self, kind: &str, dues: &[&Due]) -> String {
+        if dues
+            .first()
+            .is_some_and(|due| matches!(due.job, Job::Sheet(_)))
+        {
+            return sheet_ring(self.known, self.viewer, dues, self.moment);
+        }
         let names: Vec<String> = dues.iter().map(|due| self.name(due)).collect();
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
         let what = self.say.list(&names);
@@ -285,6 +293,9 @@ impl Saying<'_> {
         Some(match due.job {
             job if self.is_read_or_back(job) => self.say.text("ring-read-or-back-detail"),
             Job::Pull(_) => self.say.text("ring-pull-detail"),
+            Job::Sheet(planned) if planned.does == Does::TakeOff => {
+                self.say.text("ring-pull-detail")
+            }
             Job::PutAway(_) => self.say.text("ring-put-away-detail"),
             Job::ComeUp(_) | Job::KeepHot(_) => zone_why(self.known, &self.say, due, self.now)?,
             Job::FireRound(_) => self.say.text("ring-fire-round-detail"),

@@ -13,6 +13,7 @@ mod piece;
 mod reg;
 pub mod rhythm_facts;
 pub mod safety_facts;
+mod sheet;
 mod state;
 #[cfg(test)]
 pub(crate) mod story;
@@ -24,7 +25,8 @@ pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, Wat
 pub use known::{Known, Warning};
 pub use piece::{HandReading, Pass, Passed, Piece, Wetted};
 pub use reg::Reg;
+pub use sheet::{Done, JOBS_MAX, RunSheet, Sheets};
 pub use state::{Cook, Dish, LastAct, Moved, Note, Saved};
 
 /// Changes whenever the fold reads the same entries differently: cached state of another version is thrown away.
-pub const FOLD_VERSION: i64 = 6;
+pub const FOLD_VERSION: i64 = 7;

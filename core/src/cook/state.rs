@@ -1,6 +1,6 @@
 //! One cook, as the log tells it.
 
-use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
+use super::{Answer, Piece, PitCare, Probe, Reg, Sheets, Timed, fold::By};
 use crate::{
     ids::{CookId, DeviceId, DishId, PieceId, PitId},
     log::{CookStarted, EntryKey, Job, Serve, Subject},
@@ -102,6 +102,8 @@ pub struct Cook {
     pub ordinals: BTreeMap<Job, i64>,
     /// What was written down.
     pub notes: Vec<Note>,
+    /// The plans that were accepted.
+    pub sheets: Sheets,
     /// The last act of each device.
     pub last_acts: BTreeMap<DeviceId, LastAct>,
     /// Entries taken back.
@@ -135,6 +137,7 @@ impl Cook {
             answers: vec![],
             ordinals: BTreeMap::new(),
             notes: vec![],
+            sheets: Sheets::default(),
             last_acts: BTreeMap::new(),
             hidden: BTreeSet::new(),
             must_update: false,

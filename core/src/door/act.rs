@@ -244,6 +244,9 @@ impl Act {
             | Self::Feed { cook, .. }
             | Self::ChangeVent { cook, .. }
             | Self::SeeFire { cook, .. }
+            | Self::AcceptPlan { cook, .. }
+            | Self::AcceptAgain { cook, .. }
+            | Self::DropPlan { cook }
             | Self::Skip { cook, .. }
             | Self::Later { cook, .. }
             | Self::Answer { cook, .. }

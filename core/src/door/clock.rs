@@ -37,6 +37,7 @@ impl Slowbend {
                 by_ms,
                 at: moment.utc_ms,
             });
+            self.reload_tails();
         }
     }
 }

@@ -5,7 +5,7 @@ use crate::{
     error::{Refused, Trouble},
     log::{Draft, SeriesSaved},
     moment::{HOUR, MINUTE, Moment, SECOND},
-    readings::{Encoded, Reading, SeriesId, chunk, tails::TAIL_MS},
+    readings::{Encoded, Reading, SeriesId, Tails, chunk, tails::TAIL_MS},
     store::{ChunkRow, Chunks, TailReading},
     units::Mk,
 };
@@ -112,6 +112,22 @@ impl Slowbend {
                 .take(&row.source, &row.sensor, row.at, Mk(row.temp));
         }
         Ok(())
+    }
+
+    /// Fills the tails anew: they were read as far as a clock reached that has been put right since. Where the disk gives
+    /// nothing now, they stay as they are.
+    pub(super) fn reload_tails(&mut self) {
+        let (tails, tailed) = (self.tails.clone(), self.tailed.clone());
+        self.tails = Tails::default();
+        self.tailed.clear();
+        for row in self.pending.rows.clone() {
+            self.tails
+                .take(&row.source, &row.sensor, row.at, Mk(row.temp));
+        }
+        let read = self.load_tails().and_then(|()| self.want_tails());
+        if read.is_err() {
+            (self.tails, self.tailed) = (tails, tailed);
+        }
     }
 
     /// Fills the tails from the chunks of each series that a loaded cook has, once for each.

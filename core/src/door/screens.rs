@@ -9,9 +9,10 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, HandOutScreen,
+        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, PlanScreen, PlanTyped,
+        ProbesScreen, RunSheetScreen, Settings, StartInput, StartScreen, ThermometersScreen,
+        Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -110,6 +111,56 @@ impl Slowbend {
     /// What is known of one cut.
     pub fn cut(&self, viewer: &Viewer, cut: Cut, moment: &Moment) -> CutScreen {
         screens::cut(&seen_by(self, viewer), viewer, cut, moment)
+    }
+
+    /// The run sheet of a cook.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn run_sheet(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        moment: &Moment,
+    ) -> Result<RunSheetScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::run_sheet(&seen_by(self, viewer), viewer, cook, moment);
+        screen.ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Planning a cook: what is typed for it, and the plans that come of it.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn plan(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        typed: &PlanTyped,
+        moment: &Moment,
+    ) -> Result<PlanScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::plan(&seen_by(self, viewer), viewer, cook, typed, moment);
+        screen.ok_or_else(|| no_cook(viewer))
+    }
+
+    /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn hand_out(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        list: &str,
+        moment: &Moment,
+    ) -> Result<HandOutScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::hand_out(&seen_by(self, viewer), viewer, cook, list, moment);
+        screen.ok_or_else(|| no_cook(viewer))
     }
 
     /// What happened in a cook; `before` is the cursor of a page.

@@ -2,7 +2,7 @@
 //!
 //! To add a kind: a struct here, a line in `payload.rs`, an arm in the cook's or the crew's fold.
 
-use super::{EntryKey, Job, Stamp};
+use super::{AcceptedPlan, EntryKey, Job, Stamp};
 use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
@@ -337,6 +337,10 @@ facts! {
     DishAdded { /** Its id. */ dish: DishId, /** What it is called. */ name: String, /** Whether it is held hot. */ hot: bool }
     /// A dish is ready, or not after all.
     DishReady { /** Which one. */ dish: DishId, /** Whether it is. */ ready: bool }
+    /// A plan was accepted: its jobs ring from now on.
+    PlanAccepted { /** All of it. */ plan: AcceptedPlan }
+    /// The cook goes on without a plan.
+    PlanDropped {}
     /// Entries were taken back; of a void, restored.
     Voided { /** Which ones. */ targets: Vec<EntryKey> }
     /// Entries were erased for good.

@@ -1,6 +1,6 @@
 //! What may come due, and what it is done on.
 
-use super::Subject;
+use super::{OnSheet, Subject};
 use crate::ids::{CookId, PieceId, PitId};
 use serde::{Deserialize, Serialize};
 
@@ -35,6 +35,8 @@ pub enum Job {
     Silent(PitId),
     /// The cook's sleep is over.
     WakeUp(CookId),
+    /// A job of the accepted run sheet.
+    Sheet(OnSheet),
 }
 
 impl Job {
@@ -51,6 +53,7 @@ impl Job {
             | Self::KeepHot(piece) => Subject::Piece(piece),
             Self::FireRound(pit) | Self::Outside(pit) | Self::Silent(pit) => Subject::Pit(pit),
             Self::Serve(cook) | Self::WakeUp(cook) => Subject::Cook(cook),
+            Self::Sheet(planned) => planned.on,
         }
     }
 

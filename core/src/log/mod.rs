@@ -8,6 +8,7 @@ mod fact;
 mod job;
 mod key;
 mod payload;
+mod plan;
 mod stamp;
 pub mod void;
 
@@ -16,4 +17,5 @@ pub use fact::*;
 pub use job::Job;
 pub use key::EntryKey;
 pub use payload::{Meaning, Payload};
+pub use plan::*;
 pub use stamp::Stamp;

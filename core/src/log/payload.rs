@@ -101,6 +101,8 @@ payloads! {
     "noted" 1 false Noted,
     "dish_added" 1 false DishAdded,
     "dish_ready" 1 false DishReady,
+    "plan_accepted" 1 false PlanAccepted,
+    "plan_dropped" 1 false PlanDropped,
     "voided" 1 true Voided,
     "erased" 1 true ErasedFor,
 }
@@ -134,7 +136,9 @@ impl Payload {
             }) => vec![Job::ComeUp(*piece), Job::KeepHot(*piece)],
             Self::WentPast(fact) => [Job::ComeUp, Job::KeepHot, Job::PutAway]
                 .map(|job| job(fact.piece))
-                .to_vec(),
+                .into_iter()
+                .chain(fact.stage.jobs_done(fact.piece))
+                .collect(),
             Self::Opened(fact) => {
                 let wetted = fact.wetted.iter().map(|piece| Job::Wet(*piece));
                 let glazed = fact.glazed.iter().map(|piece| Job::Glaze(*piece));

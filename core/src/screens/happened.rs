@@ -107,6 +107,7 @@ impl Glance<'_> {
                 about(&format!("{} · {caveat}", name(&fact.piece)))
             }
             Payload::Noted(fact) => about(&format!("“{}”", fact.text)),
+            Payload::PlanAccepted(fact) => about(&self.say.clock_day(fact.plan.serve.at, self.now)),
             Payload::DishAdded(fact) => about(&fact.name),
             Payload::DishReady(fact) => {
                 let dish = self.subject(crate::log::Subject::Dish(fact.dish));

@@ -10,7 +10,7 @@ use crate::{
     acts::Act,
     alarms::Due,
     ids::PieceId,
-    log::{Job, Stage},
+    log::{Does, Job, OnSheet, Stage, Subject},
     moment::{HOUR, MINUTE},
     safety::Doing,
     words::{Arg, key},
@@ -134,6 +134,7 @@ impl Glance<'_> {
             ],
             Job::Silent(_) => vec![self.answer("button-seen", due, Tone::Main)],
             Job::WakeUp(_) => vec![self.main("button-up", Act::WakeUp)],
+            Job::Sheet(planned) => self.sheet_buttons(due, planned),
         }
     }
 
@@ -164,6 +165,12 @@ impl Glance<'_> {
             Job::Check(piece) | Job::Pull(piece) | Job::ComeUp(piece) | Job::KeepHot(piece) => {
                 ("link-check", Place::Check { piece })
             }
+            Job::Sheet(OnSheet {
+                does: Does::TakeOff,
+                on: Subject::Piece(piece),
+                ..
+            }) => ("link-check", Place::Check { piece }),
+            Job::Sheet(_) => ("link-sheet", Place::RunSheet { cook }),
             Job::RubSet(piece) | Job::Wet(piece) | Job::Glaze(piece) | Job::PutAway(piece) => {
                 ("link-meat", Place::Piece { piece })
             }
@@ -191,6 +198,10 @@ impl Glance<'_> {
             Job::FireRound(pit) | Job::Outside(pit) if self.burns_charcoal(pit) => {
                 Doing::LightingCharcoal
             }
+            Job::Sheet(planned) => match self.sheet_doing(planned) {
+                Some(doing) => doing,
+                None => return vec![],
+            },
             _ => return vec![],
         };
         self.cautions(doing)

@@ -39,6 +39,8 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "noted" => key("kind-noted"),
         "dish_added" => key("kind-dish-added"),
         "dish_ready" => key("kind-dish-ready"),
+        "plan_accepted" => key("kind-plan-accepted"),
+        "plan_dropped" => key("kind-plan-dropped"),
         "voided" => key("kind-voided"),
         "erased" => key("kind-erased"),
         _ => key("kind-unknown"),

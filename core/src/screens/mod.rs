@@ -39,6 +39,7 @@ mod readings;
 mod records;
 mod ring_answers;
 mod settings;
+mod sheet;
 mod slip;
 mod stages;
 mod start;
@@ -79,6 +80,11 @@ pub use readings::*;
 pub use records::*;
 pub(crate) use ring_answers::ring_answers;
 pub use settings::settings;
+pub(crate) use sheet::sheet_ring;
+pub use sheet::{
+    HandOutScreen, OtherPlan, PlanLabels, PlanProposal, PlanScreen, PlanTyped, RunSheetScreen,
+    SheetDay, SheetLabels, SheetLine, StudentSheet, hand_out, plan, run_sheet,
+};
 pub use slip::{Slip, SlipField, SlipKind, SlipOption};
 pub use start::{StartInput, start};
 pub use temp_log::{PROBE_EVERY_MS, ProbeRead, TempLogRow, TempLogScreen, temp_log};

@@ -99,11 +99,15 @@ impl Glance<'_> {
             Job::Outside(_) => key("job-outside"),
             Job::Silent(_) => key("job-silent"),
             Job::WakeUp(_) => key("job-wake-up"),
+            Job::Sheet(planned) => return self.sheet_verb(planned),
         })
     }
 
     /// What a job is done on.
     pub fn object(&self, job: Job) -> String {
+        if let Job::Sheet(planned) = job {
+            return self.sheet_object_of(planned);
+        }
         match job.object() {
             Subject::Piece(piece) => self.piece_name(piece),
             Subject::Pit(pit) => self.pit(pit),

@@ -144,6 +144,7 @@ impl Glance<'_> {
             .collect();
         let cook = cook.id;
         all.extend(self.links_to(&[
+            (key("link-sheet"), Place::RunSheet { cook }),
             (key("link-write"), Place::Write { cook }),
             (key("link-pits"), Place::Pits { cook }),
             (key("link-dishes"), Place::Dishes { cook }),

@@ -106,6 +106,16 @@ pub enum Place {
         /// Of which cook.
         cook: CookId,
     },
+    /// The run sheet.
+    RunSheet {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// Planning a cook.
+    Plan {
+        /// Which one.
+        cook: CookId,
+    },
     /// Who has the watch.
     Watch {
         /// In which cook.

@@ -9,6 +9,7 @@ mod opening;
 mod probes;
 pub(in crate::screens) mod regatta;
 mod safety;
+mod sheet;
 mod shown;
 mod slips;
 mod trouble;

@@ -22,6 +22,10 @@ impl Glance<'_> {
             Job::Wet(piece) => self.why_wet(piece, due),
             Job::Check(piece) if self.is_read_or_back(due.job) => self.why_read_or_back(piece),
             Job::Check(piece) => self.why_check(piece),
+            Job::Sheet(planned) => {
+                let planned = self.on_sheet(planned);
+                self.sheet_why(planned.and_then(|planned| planned.why.as_ref()))
+            }
             Job::Serve(cook) => self.why_serve(cook),
             Job::PutAway(piece) => self.why_put_away(piece),
             Job::ComeUp(_) | Job::KeepHot(_) => {

@@ -48,6 +48,7 @@ subjects!(
     "rings",
     "safety",
     "screens",
+    "sheet",
     "slips",
     "thermometers",
     "times",

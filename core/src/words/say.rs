@@ -79,6 +79,11 @@ impl<'a> Words<'a> {
             .then(|| self.with("zone-unknown", &[("zone", Arg::Text(&self.viewer.zone))]))
     }
 
+    /// Whether there is a message `key`: for keys that came with an entry.
+    pub fn has(&self, key: &str) -> bool {
+        self.bundle.has_message(key)
+    }
+
     /// The message `key`, which has no variables. A missing one shows its key in ⟨⟩.
     pub fn text(&self, key: &str) -> String {
         self.with(key, &[])

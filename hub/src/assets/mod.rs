@@ -23,6 +23,7 @@ pub const CSS: &str = concat!(
     include_str!("css/ahead.css"),
     include_str!("css/opening.css"),
     include_str!("css/log.css"),
+    include_str!("css/run-sheet.css"),
     include_str!("css/media.css"),
 );
 

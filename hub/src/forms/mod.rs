@@ -11,6 +11,7 @@ pub mod meat;
 pub mod opening;
 pub mod rang;
 pub mod settings;
+pub mod sheet;
 pub mod temp_log;
 pub mod write;
 

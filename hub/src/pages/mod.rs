@@ -20,9 +20,11 @@ mod page;
 mod parts;
 mod phones;
 mod pits;
+mod plan;
 mod readings;
 mod settings;
 mod sheet;
+mod sheet_run;
 mod slip;
 mod start;
 mod taking;
@@ -53,7 +55,7 @@ use slowbend_core::{
     door::Slowbend,
     error::Trouble,
     moment::Moment,
-    screens::{Line, Place},
+    screens::{Line, Place, PlanTyped},
     words::{Viewer, Words},
 };
 use std::sync::Arc;
@@ -74,6 +76,31 @@ pub struct Asked {
     pub notes: Option<String>,
     /// How many hours of readings are shown; none = all.
     pub hours: Option<u32>,
+    /// The students of a class with their serving times, one a line.
+    #[serde(default)]
+    pub students: String,
+    /// Whether a plan is asked for.
+    pub go: Option<String>,
+    /// How many minutes later the guests come.
+    pub later: Option<i64>,
+    /// Pairs of hands.
+    #[serde(default)]
+    pub hands: String,
+    /// Asleep from.
+    #[serde(default)]
+    pub sleep_from: String,
+    /// Asleep to.
+    #[serde(default)]
+    pub sleep_to: String,
+    /// Somebody has the watch at night.
+    pub watched: Option<String>,
+    /// There is a cooler.
+    pub cooler: Option<String>,
+    /// There is an oven.
+    pub oven: Option<String>,
+    /// Minutes late at the most.
+    #[serde(default)]
+    pub late: String,
 }
 
 impl Asked {
@@ -82,6 +109,21 @@ impl Asked {
         CardAsk {
             by: self.by.clone(),
             notes: self.notes.is_some(),
+        }
+    }
+
+    /// What is said for a plan.
+    fn plan(&self) -> PlanTyped {
+        PlanTyped {
+            go: self.go.is_some(),
+            later_min: self.later.unwrap_or(0),
+            hands: self.hands.clone(),
+            sleep_from: self.sleep_from.clone(),
+            sleep_to: self.sleep_to.clone(),
+            watched: self.watched.is_some(),
+            cooler: self.cooler.is_some(),
+            oven: self.oven.is_some(),
+            late: self.late.clone(),
         }
     }
 }
@@ -105,6 +147,10 @@ pub struct Beside {
     pub find: String,
     /// How many hours of readings are shown.
     pub hours: Option<u32>,
+    /// The students of a class with their serving times.
+    pub students: String,
+    /// What is said for a plan.
+    pub plan: PlanTyped,
 }
 
 /// Answers an address.
@@ -118,12 +164,15 @@ pub async fn show(
         let missing = words(reader.viewer.locale).no_page;
         return answer(StatusCode::NOT_FOUND, plain(&reader, missing));
     };
+    let plan = asked.plan();
     let beside = Beside {
         told: asked.told.and_then(|number| home.told.said(number)),
         before: asked.before,
         card: asked.card(),
         find: asked.find.unwrap_or_default(),
         hours: asked.hours,
+        plan,
+        students: asked.students,
         ..Beside::default()
     };
     match render(&home, &reader, page, beside).await {
@@ -199,6 +248,12 @@ pub async fn render(
             Page::TempLog(cook) => temp_log::page(&sheet, &door.temp_log(viewer, cook, moment)?),
             Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
             Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
+            Page::RunSheet(cook) => sheet_run::page(&sheet, &door.run_sheet(viewer, cook, moment)?),
+            Page::Plan(cook) => plan::page(&sheet, &door.plan(viewer, cook, &beside.plan, moment)?),
+            Page::HandOut(cook) => {
+                let list = &beside.students;
+                sheet_run::hand_out(&sheet, &door.hand_out(viewer, cook, list, moment)?)
+            }
             Page::Watch(cook) => watch::page(&sheet, &door.watch(viewer, cook, moment)?),
             Page::Settings => settings::page(&sheet, &door.settings(viewer, moment)?),
             Page::Readings(of) => {

@@ -57,6 +57,12 @@ pub enum Page {
     Dishes(CookId),
     /// Who has the watch.
     Watch(CookId),
+    /// The run sheet.
+    RunSheet(CookId),
+    /// The run sheet for each student of a class.
+    HandOut(CookId),
+    /// Planning a cook.
+    Plan(CookId),
 }
 
 impl Page {
@@ -90,6 +96,9 @@ impl Page {
             ["cook", id, "pits"] => Self::Pits(id.parse().ok()?),
             ["cook", id, "dishes"] => Self::Dishes(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
+            ["cook", id, "sheet"] => Self::RunSheet(id.parse().ok()?),
+            ["cook", id, "plan"] => Self::Plan(id.parse().ok()?),
+            ["cook", id, "hand-out"] => Self::HandOut(id.parse().ok()?),
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
             }
@@ -136,6 +145,9 @@ impl Page {
             Self::Pits(cook) => format!("/cook/{cook}/pits"),
             Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
+            Self::RunSheet(cook) => format!("/cook/{cook}/sheet"),
+            Self::Plan(cook) => format!("/cook/{cook}/plan"),
+            Self::HandOut(cook) => format!("/cook/{cook}/hand-out"),
         }
     }
 
@@ -175,6 +187,8 @@ impl From<Place> for Page {
             Place::Pits { cook } => Self::Pits(cook),
             Place::Dishes { cook } => Self::Dishes(cook),
             Place::Watch { cook } => Self::Watch(cook),
+            Place::RunSheet { cook } => Self::RunSheet(cook),
+            Place::Plan { cook } => Self::Plan(cook),
         }
     }
 }
@@ -218,6 +232,9 @@ mod tests {
             Page::Pits(cook),
             Page::Dishes(cook),
             Page::Watch(cook),
+            Page::RunSheet(cook),
+            Page::HandOut(cook),
+            Page::Plan(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }

@@ -108,7 +108,12 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
 
     /** What a page of the catalogue is of is said as it is; a cook, a pit or a meat by the name it was made under. */
     private fun look(by: Phone, see: String, named: List<String>): JsonElement {
-        val of = if (see == "cuts" || see == "cut") named else named.map(deeds::id)
+        val of = when (see) {
+            "cuts", "cut" -> named
+            // The class is given as it is.
+            "hand_out" -> named.take(1).map(deeds::id) + named.drop(1)
+            else -> named.map(deeds::id)
+        }
         val (record, canon) = by.ask { core, viewer, now ->
             core.screen(see, of, viewer, now, hearing) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
         }

@@ -6,11 +6,15 @@ use slowbend_core::{
     cadence::Cadence,
     checks::{BarkSet, Bend, Cut, ProbeFeel, Spot, Temperature, TestResult},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
-    log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Subject, Where, Wrap},
+    log::{
+        AcceptedPlan, Band, Bath, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
+        PlannedJob, Serve, Stage, Subject, Where, Wrap,
+    },
     moment::{HOUR, MINUTE},
     safety::Form,
     units::Mk,
 };
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 /// What acts are made from.
@@ -33,6 +37,7 @@ enum About {
     Meat,
     Fire,
     Job,
+    Plan,
     Undo,
     Erase,
     Nonsense,
@@ -53,6 +58,7 @@ impl Making<'_> {
             (45, About::Meat),
             (15, About::Fire),
             (10, About::Job),
+            (4, About::Plan),
             (9, About::Undo),
             (1, About::Erase),
             (2, About::Nonsense),
@@ -63,6 +69,7 @@ impl Making<'_> {
             About::Meat => self.of_meat(),
             About::Fire => self.of_fire(),
             About::Job => self.of_job(),
+            About::Plan => self.of_plan(),
             About::Undo => Act::Undo {
                 targets: self.targets(2),
             },
@@ -396,6 +403,65 @@ impl Making<'_> {
                 minutes: self.rng.from_to(1, 60),
             },
             _ => Act::Answer { cook, job },
+        }
+    }
+
+    /// A plan of what the cook knows, one in some that cannot be kept; or going on without.
+    fn of_plan(&mut self) -> Act {
+        let cook = self.cook();
+        if self.rng.chance(15) {
+            return Act::DropPlan { cook };
+        }
+        let jobs = (0..self.rng.from_to(1, 8)).map(|_| self.planned_job());
+        let jobs: Vec<PlannedJob> = jobs.collect();
+        let mut seen = BTreeSet::new();
+        let once = jobs.into_iter().filter(|job| seen.insert(job.job));
+        Act::AcceptPlan {
+            cook,
+            plan: AcceptedPlan {
+                serve: Serve {
+                    at: self.now + 6 * HOUR,
+                    zone: "America/Chicago".into(),
+                },
+                jobs: once.collect(),
+                chance_permille: Some(900),
+                asked: PlanAsked::default(),
+            },
+        }
+    }
+
+    fn planned_job(&mut self) -> PlannedJob {
+        let pit = self.pit_or_none();
+        let of_meat = [
+            Does::Rub,
+            Does::PutOn,
+            Does::Wrap,
+            Does::TakeOff,
+            Does::Hold,
+        ];
+        let of_pit = [Does::Light, Does::Step, Does::Feed];
+        let (does, on) = match self.meat() {
+            Some((piece, _)) if self.rng.chance(70) => {
+                (self.rng.pick(&of_meat), Subject::Piece(piece))
+            }
+            _ => (self.rng.pick(&of_pit), Subject::Pit(pit)),
+        };
+        let at = self.now + self.rng.from_to(-60, 480) * MINUTE;
+        PlannedJob {
+            job: OnSheet {
+                does: *does.expect("there are jobs"),
+                on,
+                nth: 0,
+            },
+            at,
+            until: at + 15 * MINUTE,
+            hands: self.rng.from_to(0, 1),
+            wakes: self.rng.chance(20),
+            pit: Some(pit),
+            temp: None,
+            wrap: None,
+            what: String::new(),
+            why: None,
         }
     }
 

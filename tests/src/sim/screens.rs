@@ -47,6 +47,8 @@ pub enum Screen {
     Dishes(CookId),
     /// Of the watch.
     Watch(CookId),
+    /// Of the run sheet.
+    RunSheet(CookId),
 }
 
 /// A screen as JSON; null where there is none.
@@ -72,6 +74,7 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             Screen::Pits(cook.id),
             Screen::Dishes(cook.id),
             Screen::Watch(cook.id),
+            Screen::RunSheet(cook.id),
         ]
         .into_iter()
         .chain(pieces)
@@ -110,6 +113,7 @@ pub fn warm(
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
         Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
+        Screen::RunSheet(cook) => door.run_sheet(viewer, cook, moment).map(json),
     };
     shown.map_err(|trouble| format!("law 3: {screen:?} met {trouble:?}"))
 }
@@ -147,6 +151,7 @@ pub fn cold(
         Screen::Pits(cook) => json(screens::pits(known, viewer, cook, moment)),
         Screen::Dishes(cook) => json(screens::dishes(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
+        Screen::RunSheet(cook) => json(screens::run_sheet(known, viewer, cook, moment)),
     }
 }
 

@@ -17,7 +17,7 @@ use slowbend_core::{
     log::Subject,
     moment::{MINUTE, Moment},
     probes::{HeardWord, Hearing},
-    screens::ReadingsOf,
+    screens::{PlanTyped, ReadingsOf},
     units::Mk,
     words::Viewer,
 };
@@ -221,10 +221,18 @@ impl Night {
             "cuts" | "cut" => of.clone(),
             _ => id(of)?,
         };
-        let at = id(at)?;
+        // The class of a hand-out is given as it is.
+        let at = match see {
+            "hand_out" => at.clone(),
+            _ => id(at)?,
+        };
         let now = self.now.clone();
         let device = self.device(by)?;
         let (door, viewer) = (&mut device.door, &device.viewer);
+        if let ("hand_out", Some(of), class) = (see, &of, &at) {
+            let class = class.as_deref().unwrap_or_default();
+            return shown(door.hand_out(viewer, parsed::<CookId>(of)?, class, &now));
+        }
         if let (Some(of), Some(at)) = (&of, &at) {
             let (cook, pit) = (parsed::<CookId>(of)?, parsed::<PitId>(at)?);
             return match see {
@@ -244,6 +252,14 @@ impl Night {
             ("temp_log", Some(of)) => shown(door.temp_log(viewer, parsed::<CookId>(&of)?, &now)),
             ("pits", Some(of)) => shown(door.pits(viewer, parsed::<CookId>(&of)?, &now)),
             ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
+            ("run_sheet", Some(of)) => shown(door.run_sheet(viewer, parsed::<CookId>(&of)?, &now)),
+            ("plan", Some(of)) => {
+                let asked = PlanTyped {
+                    go: true,
+                    ..PlanTyped::default()
+                };
+                shown(door.plan(viewer, parsed::<CookId>(&of)?, &asked, &now))
+            }
             ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("probes", None) => shown(door.probes(viewer, &heard_by_itself(), &now)),

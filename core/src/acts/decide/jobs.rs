@@ -79,6 +79,12 @@ pub(super) fn answer(
 /// Refuses a job whose meat or pit is not in that cook, or that is another cook's.
 fn belongs(context: &Context<'_>, cook: CookId, job: Job) -> Result<(), Refused> {
     let known = context.cook(cook)?;
+    if let Job::Sheet(planned) = job {
+        return match known.planned(planned) {
+            Some(_) => Ok(()),
+            None => Err(context.say().refuse("error-not-on-sheet", &[]).into()),
+        };
+    }
     match job.object() {
         Subject::Piece(piece) => context.meat_of(cook, piece).map(|_| ()),
         Subject::Cook(its) if its == cook => Ok(()),

@@ -1,7 +1,7 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
-//! crew owns, `people` who is there, `cooks`, `planned`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
+//! crew owns, `people` who is there, `cooks`, `planned`, `plan`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
 //! `pits`, `dishes` and `jobs` one cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what
 //! is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
@@ -25,6 +25,7 @@ mod parts;
 mod people;
 mod pieces;
 mod pits;
+mod plan;
 mod planned;
 mod ranges;
 mod said;
@@ -174,6 +175,9 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         Act::Note { cook, about, text } => cooks::note(context, *cook, *about, text),
         Act::AddDish { cook, name, hot } => dishes::add(context, *cook, name, *hot),
         Act::ReadyDish { cook, dish, ready } => dishes::ready(context, *cook, *dish, *ready),
+        Act::AcceptPlan { cook, plan } => plan::accept(context, *cook, plan),
+        Act::AcceptAgain { cook, entry } => plan::again(context, *cook, entry),
+        Act::DropPlan { cook } => plan::drop_it(context, *cook),
         Act::Skip { cook, jobs } => jobs::skip(context, *cook, jobs),
         Act::Later {
             cook,

@@ -4,6 +4,7 @@ mod calls;
 mod extremes;
 mod once_more;
 mod pits;
+mod sheet;
 mod unshown;
 mod wakes;
 mod zone;

@@ -4,7 +4,7 @@ use super::{Known, fields, pieces};
 use crate::{
     cook::{
         Answer, Answered, Cook, Dish, HandReading, LastAct, Moved, Note, Pass, PitCare, Probe, Reg,
-        Saved, Timed,
+        RunSheet, Saved, Timed,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -117,6 +117,8 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
                 },
             );
         }
+        Payload::PlanAccepted(fact) => cook.sheets.accept(RunSheet::of(&fact.plan, when)),
+        Payload::PlanDropped(_) => cook.sheets.drop_it(),
         Payload::DishReady(ready) => {
             if let Some(dish) = cook.dishes.get_mut(&ready.dish) {
                 dish.ready = ready.ready.then_some(when);

@@ -8,7 +8,7 @@ use crate::{
         fold,
         story::{Story, cook, device, piece, pit, thermometer},
     },
-    ids::DishId,
+    ids::{DishId, PieceId, PitId},
     log::*,
 };
 
@@ -233,6 +233,8 @@ fn of_cook() -> Vec<Payload> {
         }
         .into(),
         DishReady { dish, ready: true }.into(),
+        PlanDropped {}.into(),
+        plan(one, pit).into(),
         PieceMeant {
             piece: one,
             meant: Meant {
@@ -255,6 +257,61 @@ fn of_cook() -> Vec<Payload> {
         stages.map(|stage| StageSet { piece: one, stage }.into()),
     );
     all
+}
+
+/// A plan with all that a job can say.
+fn plan(piece: PieceId, pit: PitId) -> PlanAccepted {
+    let value = [
+        WhyValue::Time(SIX),
+        WhyValue::Minutes(90),
+        WhyValue::Temp(Mk::from_f(250)),
+        WhyValue::Count(2),
+        WhyValue::Piece(piece),
+        WhyValue::Text("low".into()),
+    ];
+    let args = value.into_iter().map(|value| WhyArg {
+        name: "what".into(),
+        value,
+    });
+    let job = PlannedJob {
+        job: OnSheet {
+            does: Does::PutOn,
+            on: Subject::Piece(piece),
+            nth: 0,
+        },
+        at: SIX + HOUR,
+        until: SIX + 2 * HOUR,
+        hands: 1,
+        wakes: true,
+        pit: Some(pit),
+        temp: Some(Mk::from_f(250)),
+        wrap: Some(Wrap::Foil),
+        what: "low".into(),
+        why: Some(Why {
+            key: "plan-why-cooks-for".into(),
+            args: args.collect(),
+        }),
+    };
+    PlanAccepted {
+        plan: AcceptedPlan {
+            serve: Serve {
+                at: SIX + 8 * HOUR,
+                zone: "America/Chicago".into(),
+            },
+            jobs: vec![job],
+            chance_permille: Some(930),
+            asked: PlanAsked {
+                hands: 1,
+                sleep_from_min: Some(22 * 60),
+                sleep_to_min: Some(6 * 60),
+                watched: false,
+                not_before: Some(SIX),
+                late_min: Some(30),
+                cooler: true,
+                oven: false,
+            },
+        },
+    }
 }
 
 #[test]

@@ -7,7 +7,10 @@ use crate::{
     cadence::Cadence,
     checks::{BarkSet, Cut, Spot, Temperature, TestResult, cuts::Degrees},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
-    log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
+    log::{
+        AcceptedPlan, Band, Bath, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
+        PlannedJob, Serve, Stage, Stamp, Subject, Where, Why, WhyArg, WhyValue, Wrap,
+    },
     moment::HOUR,
     safety::Form,
     units::Mk,
@@ -246,6 +249,15 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             dish: DishId(nobody()),
             ready: true,
         },
+        Act::AcceptPlan {
+            cook,
+            plan: plan(ids, s),
+        },
+        Act::AcceptAgain {
+            cook,
+            entry: targets[0],
+        },
+        Act::DropPlan { cook },
         Act::Skip {
             cook,
             jobs: vec![job],
@@ -261,6 +273,38 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
         },
         Act::Erase { targets },
     ]
+}
+
+fn plan(ids: &Ids, s: &Stuff) -> AcceptedPlan {
+    let [at, until, hands, nth] = s.numbers;
+    let job = |does| PlannedJob {
+        job: OnSheet {
+            does,
+            on: subject(ids, s),
+            nth,
+        },
+        at,
+        until,
+        hands,
+        wakes: true,
+        pit: Some(pick(&ids.pits, s.picks[2])),
+        temp: Some(Mk(hands)),
+        wrap: Some(Wrap::Foil),
+        what: s.texts[0].clone(),
+        why: Some(Why {
+            key: s.texts[1].clone(),
+            args: vec![WhyArg {
+                name: "time".into(),
+                value: WhyValue::Time(at),
+            }],
+        }),
+    };
+    AcceptedPlan {
+        serve: serve(s),
+        jobs: vec![job(Does::PutOn), job(Does::Step)],
+        chance_permille: Some(until),
+        asked: PlanAsked::default(),
+    }
 }
 
 fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {

@@ -6,5 +6,6 @@ mod one_opening;
 mod openings;
 mod pieces;
 mod pits;
+mod plans;
 mod refusals;
 mod undo;

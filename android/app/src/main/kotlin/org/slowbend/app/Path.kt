@@ -15,6 +15,8 @@ fun Place.path() = when (this) {
     is Place.Pits -> "pits/$cook"
     is Place.Dishes -> "dishes/$cook"
     is Place.Watch -> "watch/$cook"
+    is Place.RunSheet -> "sheet/$cook"
+    is Place.Plan -> "plan/$cook"
     is Place.Opening -> "opening/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
     is Place.FireOut -> "fire-out/$cook/$pit"
@@ -46,6 +48,8 @@ fun placeOf(path: String): Place {
         "pits" -> Place.Pits(id)
         "dishes" -> Place.Dishes(id)
         "watch" -> Place.Watch(id)
+        "sheet" -> Place.RunSheet(id)
+        "plan" -> Place.Plan(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
         "fire-out" -> Place.FireOut(id.substringBefore('/'), id.substringAfter('/'))

@@ -44,6 +44,8 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Pits -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Dishes -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Watch -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.RunSheet -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Plan -> Shown.Now(pitside(viewer, place.cook, moment))
     // Until charts and baths are drawn here: the nearest screen that holds the same.
     is Place.Readings -> nearest(place.of, viewer, moment)
     is Place.Thermometers -> Shown.Choices(settings(viewer, moment))

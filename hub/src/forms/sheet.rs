@@ -1,0 +1,33 @@
+//! The run sheet of a cook as it goes out as a calendar file.
+
+use crate::{demo, home::Home, pages::troubled, viewer::Reader};
+use axum::{
+    extract::{Path, State},
+    http::{StatusCode, header},
+    response::{IntoResponse, Response},
+};
+use slowbend_core::ids::CookId;
+use std::sync::Arc;
+
+/// The sheet as a calendar file; none where there is no sheet.
+pub async fn calendar(
+    State(home): State<Arc<Home>>,
+    reader: Reader,
+    Path(cook): Path<uuid::Uuid>,
+) -> Response {
+    let reader = demo::reader_of(&home, &reader);
+    let viewer = reader.viewer.clone();
+    let made = home.ask(move |door, moment| door.run_sheet(&viewer, CookId(cook), moment));
+    match made.await {
+        Ok(screen) if screen.calendar.is_empty() => StatusCode::NOT_FOUND.into_response(),
+        Ok(screen) => {
+            let headers = [
+                (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
+                (header::CONTENT_DISPOSITION, "attachment"),
+                (header::CACHE_CONTROL, "no-store"),
+            ];
+            (headers, screen.calendar).into_response()
+        }
+        Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
+    }
+}
