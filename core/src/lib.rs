@@ -22,6 +22,7 @@ pub mod ids;
 pub mod log;
 pub mod moment;
 pub mod plan;
+pub mod planning;
 pub mod probes;
 pub mod qr;
 pub mod readings;

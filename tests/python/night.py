@@ -10,6 +10,12 @@ from find import find, holds
 
 MINUTE = 60_000
 ALARMS = 60
+
+# A plan that is asked for with nothing said.
+ASKED = {
+    "go": True, "later_min": 0, "hands": "", "sleep_from": "", "sleep_to": "", "watched": False, "cooler": False, "oven": False,
+    "late": "",
+}
 STEPS = 16
 ZONE = "America/Chicago"
 

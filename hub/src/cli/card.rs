@@ -90,7 +90,7 @@ fn keep(to: &Path, card: &str) -> Result<(), End> {
 }
 
 /// No more is read than a card can be.
-fn text(from: Option<&Path>) -> Result<String, End> {
+pub fn text(from: Option<&Path>) -> Result<String, End> {
     let from = from.filter(|from| from.as_os_str() != "-");
     let most = BYTES_MAX as u64 + 1;
     let mut text = String::new();

@@ -6,6 +6,7 @@ mod export;
 mod import;
 mod open;
 mod out;
+mod plan;
 mod sum;
 
 use clap::{Args, Parser, Subcommand};
@@ -79,6 +80,8 @@ enum Command {
     /// Cook cards: a plan that another person can start from.
     #[command(subcommand)]
     Card(card::Asked),
+    /// Plan a cook card and print its run sheet; nothing is recorded.
+    Plan(plan::Asked),
     /// Do one of the sums: JSON in, JSON out. Without a name, list them.
     Sum(sum::Asked),
 }
@@ -107,6 +110,7 @@ pub fn run() -> ExitCode {
         Some(Command::Readings(Readings::Import(asked))) => import::run(cli.shared.data, &asked),
         Some(Command::Export { to }) => export::run(cli.shared.data, to),
         Some(Command::Card(asked)) => card::run(cli.shared.data, &asked),
+        Some(Command::Plan(asked)) => plan::run(&asked),
         Some(Command::Sum(asked)) => sum::run(&asked),
     };
     match done {

@@ -1,7 +1,7 @@
 //! A button of a screen: it carries its act.
 
 use super::{again, back, on, once_key, record};
-use crate::{home::Home, typed::Typed, viewer::Reader, words::words};
+use crate::{home::Home, pages::Page, typed::Typed, viewer::Reader, words::words};
 use axum::{Form, extract::State, response::Response};
 use slowbend_core::{acts::Act, error::Refused, forms::done_ago, moment::Moment};
 use std::sync::Arc;
@@ -19,8 +19,12 @@ pub async fn post(
     };
     let reader = crate::demo::reader_of(&home, &reader);
     // The button's number is part of the name: two buttons of one form are two acts.
+    let next = match &act {
+        Act::AcceptPlan { cook, .. } => Page::RunSheet(*cook),
+        _ => back(&typed),
+    };
     match record(&home, &reader, &once_key(&typed, &button), act).await {
-        Ok(outcome) => on(&home, &reader, back(&typed), &outcome),
+        Ok(outcome) => on(&home, &reader, next, &outcome),
         Err(trouble) => again(&home, &reader, typed, trouble).await,
     }
 }

@@ -24,6 +24,7 @@ mod page;
 mod parts;
 mod phones;
 mod pits;
+mod plan;
 mod readings;
 mod settings;
 mod sheet;
@@ -58,7 +59,7 @@ use slowbend_core::{
     door::Slowbend,
     error::Trouble,
     moment::Moment,
-    screens::{Line, Place},
+    screens::{Line, Place, PlanTyped},
     words::{Viewer, Words},
 };
 use std::sync::Arc;
@@ -90,6 +91,21 @@ impl Asked {
         CardAsk {
             by: self.by.clone(),
             notes: self.notes.is_some(),
+        }
+    }
+
+    /// What is said for a plan.
+    fn plan(&self) -> PlanTyped {
+        PlanTyped {
+            go: self.go.is_some(),
+            later_min: self.later.unwrap_or(0),
+            hands: self.hands.clone(),
+            sleep_from: self.sleep_from.clone(),
+            sleep_to: self.sleep_to.clone(),
+            watched: self.watched.is_some(),
+            cooler: self.cooler.is_some(),
+            oven: self.oven.is_some(),
+            late: self.late.clone(),
         }
     }
 }
@@ -128,6 +144,7 @@ pub async fn show(
         let missing = words(reader.viewer.locale).no_page;
         return answer(StatusCode::NOT_FOUND, plain(&reader, missing));
     };
+    let plan = asked.plan();
     let beside = Beside {
         told: asked.told.and_then(|number| home.told.said(number)),
         before: asked.before,

@@ -16,6 +16,7 @@ mod pages;
 mod readings;
 mod safety;
 mod screens;
+mod sheet_run;
 mod taking;
 
 use crate::{app::app, clock::Clock, data, home::Home};

@@ -6,6 +6,7 @@ import slowbend.core.CardAsk
 import slowbend.core.Cut
 import slowbend.core.Hearing
 import slowbend.core.Moment
+import slowbend.core.PlanTyped
 import slowbend.core.ReadingsOf
 import slowbend.core.Viewer
 
@@ -29,6 +30,7 @@ fun SlowbendInterface.screen(see: String, of: List<String>, viewer: Viewer, mome
             Moment::class.java -> moment
             Hearing::class.java -> hearing
             CardAsk::class.java -> CardAsk("", false)
+            PlanTyped::class.java -> PlanTyped(true, 0, "", "", "", false, false, false, "")
             String::class.java -> if (names.hasNext()) names.next() else throw Wrong("of what is $see?")
             Cut::class.java -> Cut.valueOf(first().uppercase())
             Int::class.java -> ALARMS

@@ -17,7 +17,7 @@ use slowbend_core::{
     log::Subject,
     moment::{MINUTE, Moment},
     probes::{HeardWord, Hearing},
-    screens::ReadingsOf,
+    screens::{PlanTyped, ReadingsOf},
     units::Mk,
     words::Viewer,
 };

@@ -1,0 +1,86 @@
+//! A cook as a household that can be planned, and a plan as a sheet that can be accepted. Start at [`propose`].
+//!
+//! What is known of the cook is taken from it: meats with their stages, pits, dishes, the hour of the table. What nobody said
+//! is common practice, no source, and stands here by name. Law: what is done keeps its place on the sheet.
+
+mod household;
+mod kitchen;
+mod night;
+mod pits;
+mod sheet;
+
+use crate::{
+    cook::{Cook, Known},
+    log::{AcceptedPlan, PlanAsked, Serve},
+    moment::MINUTE,
+    plan::{self, NoPlan, Plan, Said},
+    words::Words,
+};
+
+/// What is asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Ask {
+    /// When it is to be on the table.
+    pub serve: Serve,
+    /// What a person says for it.
+    pub asked: PlanAsked,
+}
+
+/// One plan that can be accepted.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Proposal {
+    /// What it gains and costs beside the first; nothing for the first.
+    pub says: Vec<Said>,
+    /// The plan.
+    pub plan: AcceptedPlan,
+}
+
+/// What the search came to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Proposed {
+    /// The plan, then up to three others.
+    pub proposals: Vec<Proposal>,
+    /// Whether nothing better exists on the grid of the plan.
+    pub proven: bool,
+}
+
+/// So many nodes are visited where a page waits for the answer: a bounded piece of work, the same on every machine, so that
+/// it needs no step of its own in the background.
+const PAGE_NODES: i64 = 20_000;
+
+/// Plans what is left of a cook.
+///
+/// # Errors
+/// [`NoPlan`] names what stands against every plan, and each single change that would make one.
+pub fn propose(
+    known: &Known<'_>,
+    cook: &Cook,
+    say: &Words<'_>,
+    ask: &Ask,
+    now: i64,
+) -> Result<Proposed, NoPlan> {
+    let planned = household::of(known, cook, say, ask, now);
+    let answer = plan::plan(&planned.household)?;
+    let sheet = |plan: &Plan| sheet::accepted(cook, &planned, plan, ask, now);
+    let first = Proposal {
+        says: vec![],
+        plan: sheet(&answer.plan),
+    };
+    let others = answer.alternatives.iter().map(|other| Proposal {
+        says: other.says.clone(),
+        plan: sheet(&other.plan),
+    });
+    Ok(Proposed {
+        proposals: std::iter::once(first).chain(others).collect(),
+        proven: matches!(answer.proof, plan::Proof::Optimal),
+    })
+}
+
+/// The first full quarter of an hour from `now` on: where a plan begins.
+const fn begins(now: i64) -> i64 {
+    let quarter = plan::GRID_MIN * MINUTE;
+    -(-now).div_euclid(quarter) * quarter
+}
+
+#[cfg(test)]
+mod tests;
