@@ -11,9 +11,9 @@ use slowbend_core::{
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
         FireScreen, HandOutScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen,
-        PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen,
-        Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
-        WatchScreen, WriteScreen,
+        PieceScreen, PitsScreen, Pitside, PlanScreen, PlanTyped, ProbesScreen, ReadingsOf,
+        ReadingsScreen, RunSheetScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen,
+        Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -78,6 +78,17 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<RunSheetScreen, Trouble> {
         self.door().run_sheet(viewer, cook, moment)
+    }
+
+    /// Planning a cook: what is typed for it, and the plans that come of it.
+    pub fn plan(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        typed: &PlanTyped,
+        moment: &Moment,
+    ) -> Result<PlanScreen, Trouble> {
+        self.door().plan(viewer, cook, typed, moment)
     }
 
     /// A sheet for each student that `list` names, a line each: "Ana, 12:30 PM".

@@ -180,6 +180,10 @@ class Night:
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "fire": (lambda: device.door.fire(device.viewer, of, at, now), lambda: api.Screen.FIRE(of, at)),
             "run_sheet": (lambda: device.door.run_sheet(device.viewer, of, now), lambda: api.Screen.RUN_SHEET(of)),
+            "plan": (
+                lambda: device.door.plan(device.viewer, of, core.PlanTyped(**ASKED), now),
+                lambda: api.Screen.PLAN(of),
+            ),
             "hand_out": (
                 lambda: device.door.hand_out(device.viewer, of, at or "", now),
                 lambda: api.Screen.HAND_OUT(of, at or ""),

@@ -12,9 +12,9 @@ use slowbend_core::{
     screens::{
         BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
         FireScreen, HandOutScreen, KitchenScreen, KitchenSheet, OpeningScreen, PieceScreen,
-        PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen, RunSheetScreen, Settings,
-        StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
-        WriteScreen,
+        PitsScreen, Pitside, PlanScreen, PlanTyped, ProbesScreen, ReadingsOf, ReadingsScreen,
+        RunSheetScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
+        TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };
@@ -51,6 +51,7 @@ echo!(
 );
 echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
 echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(PlanScreen, plan_from_json, plan_json, plan_canon);
 echo!(
     KitchenScreen,
     kitchen_from_json,
@@ -196,6 +197,11 @@ pub enum Screen {
         /// Of which cook.
         cook: CookId,
     },
+    /// Planning a cook, asked for with nothing said.
+    Plan {
+        /// Of which cook.
+        cook: CookId,
+    },
     /// The run sheet for each student of a class.
     HandOut {
         /// Of which cook.
@@ -270,6 +276,13 @@ pub fn screen_text(
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Fire { cook, pit } => write(&door.fire(viewer, cook, pit, moment)?),
         Screen::RunSheet { cook } => write(&door.run_sheet(viewer, cook, moment)?),
+        Screen::Plan { cook } => {
+            let asked = PlanTyped {
+                go: true,
+                ..PlanTyped::default()
+            };
+            write(&door.plan(viewer, cook, &asked, moment)?)
+        }
         Screen::HandOut { cook, list } => write(&door.hand_out(viewer, cook, &list, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),

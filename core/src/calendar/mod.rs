@@ -1,4 +1,4 @@
-//! Events as a calendar file that other programs read (RFC 5545, read at www.rfc-editor.org/rfc/rfc5545). Start at [`file`].
+//! Events as a calendar file that other programs read (RFC 5545, read at www.rfc-editor.org/rfc/rfc5545). Start at [`calendar()`].
 //!
 //! Times are written with their zone, and the zone is described in the file as far as its events reach. Laws: the same
 //! events give the same bytes; a reader of the file finds each event at its instant, also in a night when the clock
@@ -12,9 +12,12 @@ mod zone;
 use crate::words::zone::{instant_of, local};
 use chrono_tz::Tz;
 use line::Lines;
+use serde::{Deserialize, Serialize};
 
 /// One event.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Event {
     /// Its name among all events, the same whenever it is written again.
     pub uid: String,
@@ -31,12 +34,14 @@ pub struct Event {
 }
 
 /// A calendar.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Calendar {
     /// What it is called.
     pub name: String,
-    /// The zone that its times are written in.
-    pub zone: Tz,
+    /// The IANA zone that its times are written in, such as `America/Chicago`.
+    pub zone: String,
     /// When it was made, milliseconds since 1970.
     pub made: i64,
     /// Rises with each time that its events are written anew.
@@ -45,8 +50,36 @@ pub struct Calendar {
     pub events: Vec<Event>,
 }
 
-/// The file.
-pub fn file(calendar: &Calendar) -> String {
+/// A calendar file.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct File {
+    /// Its text, lines ended by CRLF.
+    pub text: String,
+}
+
+/// A zone that is not known here.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("“{zone}” is no zone that is known here: name one as America/Chicago")]
+pub struct UnknownZone {
+    /// What was named.
+    pub zone: String,
+}
+
+/// The calendar as a file.
+///
+/// # Errors
+/// Where its zone is not known here.
+pub fn calendar(calendar: &Calendar) -> Result<File, UnknownZone> {
+    let zone = calendar.zone.parse::<Tz>().map_err(|_| UnknownZone {
+        zone: calendar.zone.clone(),
+    })?;
+    Ok(File {
+        text: file(calendar, zone),
+    })
+}
+
+fn file(calendar: &Calendar, zone: Tz) -> String {
     let mut lines = Lines::default();
     lines.plain("BEGIN:VCALENDAR");
     lines.plain("VERSION:2.0");
@@ -61,24 +94,24 @@ pub fn file(calendar: &Calendar) -> String {
         .iter()
         .map(|event| event.until.max(event.at))
         .max();
-    if let (Some(first), Some(last), true) = (begins, ends, calendar.zone != Tz::UTC) {
-        zone::describe(&mut lines, calendar.zone, first, last);
+    if let (Some(first), Some(last), true) = (begins, ends, zone != Tz::UTC) {
+        zone::describe(&mut lines, zone, first, last);
     }
     for event in &calendar.events {
-        write(&mut lines, calendar, event);
+        write(&mut lines, calendar, zone, event);
     }
     lines.plain("END:VCALENDAR");
     lines.done()
 }
 
-fn write(lines: &mut Lines, calendar: &Calendar, event: &Event) {
+fn write(lines: &mut Lines, calendar: &Calendar, zone: Tz, event: &Event) {
     lines.plain("BEGIN:VEVENT");
     lines.value("UID", &event.uid);
     lines.plain(&format!("DTSTAMP:{}", utc(calendar.made)));
     lines.plain(&format!("SEQUENCE:{}", calendar.sequence.max(0)));
-    lines.plain(&time("DTSTART", calendar.zone, event.at));
+    lines.plain(&time("DTSTART", zone, event.at));
     if event.until > event.at {
-        lines.plain(&time("DTEND", calendar.zone, event.until));
+        lines.plain(&time("DTEND", zone, event.until));
     }
     lines.value("SUMMARY", &event.summary);
     if !event.description.is_empty() {

@@ -17,6 +17,8 @@ use std::collections::BTreeSet;
 pub const JOBS_MAX: usize = 600;
 /// What is done at a pit so long before its job counts as the job. 45 min: common practice, no source.
 const TENDED_BEFORE_MS: i64 = 45 * MINUTE;
+/// The same for fuel that goes on again and again.
+const FED_BEFORE_MS: i64 = 10 * MINUTE;
 /// Instants beyond these are another device's nonsense and count as the nearer end: 1970 to the end of 2100.
 const INSTANTS: (i64, i64) = (0, 4_133_980_799_999);
 
@@ -122,7 +124,11 @@ impl Cook {
     /// Fuel, a vent, a word on the fire or a reading at the pit, from a while before the job on; a meat on it says that it
     /// was lit.
     fn tended_for(&self, planned: &PlannedJob, pit: PitId, now: i64) -> Option<i64> {
-        let from = planned.at.saturating_sub(TENDED_BEFORE_MS);
+        let before = match planned.job.does {
+            Does::Feed => FED_BEFORE_MS,
+            _ => TENDED_BEFORE_MS,
+        };
+        let from = planned.at.saturating_sub(before);
         let lit = matches!(planned.job.does, Does::Light | Does::Preheat);
         let on = self.pieces.values().filter(|_| lit);
         let on =
@@ -149,10 +155,8 @@ impl Cook {
     /// Whether somebody said that it is done, or is not to be.
     fn answered(&self, job: OnSheet, now: i64) -> Option<Done> {
         let said = self.answers.iter().filter(|a| a.job == Job::Sheet(job));
-        let said = said.filter(|a| counts(a.when.at, now));
-        let last = said
-            .filter(|a| !matches!(a.how, Answered::Later(_)))
-            .last()?;
+        let mut said = said.filter(|a| counts(a.when.at, now));
+        let last = said.rfind(|a| !matches!(a.how, Answered::Later(_)))?;
         Some(Done {
             at: last.when.at,
             skipped: last.how == Answered::Skipped,

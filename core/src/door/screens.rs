@@ -11,8 +11,9 @@ use crate::{
     screens::{
         self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
         HandOutScreen, KitchenScreen, KitchenSheet, NightScreen, OpeningScreen, PieceScreen,
-        PitsScreen, Pitside, ProbesScreen, RunSheetScreen, Settings, StartInput, StartScreen,
-        ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        PitsScreen, Pitside, PlanScreen, PlanTyped, ProbesScreen, RunSheetScreen, Settings,
+        StartInput, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},
@@ -126,6 +127,23 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_cook(cook)?;
         let screen = screens::run_sheet(&seen_by(self, viewer), viewer, cook, moment);
+        screen.ok_or_else(|| no_cook(viewer))
+    }
+
+    /// Planning a cook: what is typed for it, and the plans that come of it.
+    ///
+    /// # Errors
+    /// [`Trouble::Refused`] where there is no such cook, or the disk's trouble.
+    pub fn plan(
+        &mut self,
+        viewer: &Viewer,
+        cook: CookId,
+        typed: &PlanTyped,
+        moment: &Moment,
+    ) -> Result<PlanScreen, Trouble> {
+        self.notice_clock(moment);
+        self.want_cook(cook)?;
+        let screen = screens::plan(&seen_by(self, viewer), viewer, cook, typed, moment);
         screen.ok_or_else(|| no_cook(viewer))
     }
 

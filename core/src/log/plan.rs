@@ -229,6 +229,8 @@ pub enum WhyValue {
     Temp(Mk),
     /// A number.
     Count(i64),
+    /// A weight.
+    Grams(i64),
     /// What a meat is called.
     Piece(PieceId),
     /// What a pit is called.
@@ -261,6 +263,12 @@ pub struct PlanAsked {
     /// How many minutes after its time it may be on the table at the latest.
     #[serde(default)]
     pub late_min: Option<i64>,
+    /// There is a cooler to hold meat in.
+    #[serde(default)]
+    pub cooler: bool,
+    /// There is an oven to hold meat in.
+    #[serde(default)]
+    pub oven: bool,
 }
 
 /// A plan as it is accepted.

@@ -89,8 +89,8 @@ pub(crate) use ring_answers::ring_answers;
 pub use settings::settings;
 pub(crate) use sheet::sheet_ring;
 pub use sheet::{
-    HandOutScreen, OtherPlan, RunSheetScreen, SheetDay, SheetLabels, SheetLine, StudentSheet,
-    hand_out, run_sheet,
+    HandOutScreen, OtherPlan, PlanLabels, PlanProposal, PlanScreen, PlanTyped, RunSheetScreen,
+    SheetDay, SheetLabels, SheetLine, StudentSheet, hand_out, plan, run_sheet,
 };
 pub use slip::{Slip, SlipField, SlipKind, SlipOption};
 pub use start::{StartInput, start};

@@ -83,6 +83,28 @@ pub struct Asked {
     /// The students of a class with their serving times, one a line.
     #[serde(default)]
     pub students: String,
+    /// Whether a plan is asked for.
+    pub go: Option<String>,
+    /// How many minutes later the guests come.
+    pub later: Option<i64>,
+    /// Pairs of hands.
+    #[serde(default)]
+    pub hands: String,
+    /// Asleep from.
+    #[serde(default)]
+    pub sleep_from: String,
+    /// Asleep to.
+    #[serde(default)]
+    pub sleep_to: String,
+    /// Somebody has the watch at night.
+    pub watched: Option<String>,
+    /// There is a cooler.
+    pub cooler: Option<String>,
+    /// There is an oven.
+    pub oven: Option<String>,
+    /// Minutes late at the most.
+    #[serde(default)]
+    pub late: String,
 }
 
 impl Asked {
@@ -131,6 +153,8 @@ pub struct Beside {
     pub hours: Option<u32>,
     /// The students of a class with their serving times.
     pub students: String,
+    /// What is said for a plan.
+    pub plan: PlanTyped,
 }
 
 /// Answers an address.
@@ -151,6 +175,7 @@ pub async fn show(
         card: asked.card(),
         find: asked.find.unwrap_or_default(),
         hours: asked.hours,
+        plan,
         students: asked.students,
         ..Beside::default()
     };
@@ -233,6 +258,7 @@ pub async fn render(
                 kitchen_sheet::page(&sheet, &door.kitchen_sheet(viewer, cook, moment)?)
             }
             Page::RunSheet(cook) => sheet_run::page(&sheet, &door.run_sheet(viewer, cook, moment)?),
+            Page::Plan(cook) => plan::page(&sheet, &door.plan(viewer, cook, &beside.plan, moment)?),
             Page::HandOut(cook) => {
                 let list = &beside.students;
                 sheet_run::hand_out(&sheet, &door.hand_out(viewer, cook, list, moment)?)

@@ -67,6 +67,8 @@ pub enum Page {
     RunSheet(CookId),
     /// The run sheet for each student of a class.
     HandOut(CookId),
+    /// Planning a cook.
+    Plan(CookId),
 }
 
 impl Page {
@@ -103,6 +105,7 @@ impl Page {
             ["cook", id, "kitchen", "sheet"] => Self::Sheet(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
             ["cook", id, "sheet"] => Self::RunSheet(id.parse().ok()?),
+            ["cook", id, "plan"] => Self::Plan(id.parse().ok()?),
             ["cook", id, "hand-out"] => Self::HandOut(id.parse().ok()?),
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
@@ -155,6 +158,7 @@ impl Page {
             Self::Sheet(cook) => format!("/cook/{cook}/kitchen/sheet"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
             Self::RunSheet(cook) => format!("/cook/{cook}/sheet"),
+            Self::Plan(cook) => format!("/cook/{cook}/plan"),
             Self::HandOut(cook) => format!("/cook/{cook}/hand-out"),
         }
     }
@@ -198,7 +202,8 @@ impl From<Place> for Page {
             Place::Kitchen { cook } => Self::Kitchen(cook),
             Place::Sheet { cook } => Self::Sheet(cook),
             Place::Watch { cook } => Self::Watch(cook),
-            Place::RunSheet { cook } | Place::Plan { cook } => Self::RunSheet(cook),
+            Place::RunSheet { cook } => Self::RunSheet(cook),
+            Place::Plan { cook } => Self::Plan(cook),
         }
     }
 }
@@ -247,6 +252,7 @@ mod tests {
             Page::Watch(cook),
             Page::RunSheet(cook),
             Page::HandOut(cook),
+            Page::Plan(cook),
         ] {
             assert_eq!(Page::at(&page.path()), Some(page));
         }

@@ -1,6 +1,6 @@
 //! The run sheet: times and jobs, crossed off as they are done. Printed, it is the sheet alone, on one page.
 
-use super::{Page, Sheet, layout::Head, parts};
+use super::{Page, Sheet, layout::Head, parts, plan::later};
 use maud::{Markup, html};
 use slowbend_core::screens::{
     HandOutScreen, OtherPlan, RunSheetScreen, SheetDay, SheetLine, StudentSheet,
@@ -20,6 +20,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
             h1 { (screen.title) }
             @for line in &screen.about { p .about { (line) } }
             @if let Some(none) = &screen.none { p .lead { (none) } }
+            @if screen.none.is_none() { p .links.do { a .button href=(later(screen.cook, 60)) { (screen.labels.hour_later) } } }
             (days(sheet, &screen.days, true))
             @if let Some(other) = &screen.other { (other_plan(sheet, screen, other)) }
             @if !screen.calendar.is_empty() { (hand_over(screen)) }
@@ -31,7 +32,8 @@ pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
     (head, main)
 }
 
-fn days(sheet: &Sheet<'_>, days: &[SheetDay], acts: bool) -> Markup {
+/// The jobs day by day; with what can be done about them where `acts`.
+pub fn days(sheet: &Sheet<'_>, days: &[SheetDay], acts: bool) -> Markup {
     let jobs: usize = days.iter().map(|day| day.lines.len()).sum();
     html! {
         div .days data-long[jobs > LONG] {

@@ -256,6 +256,13 @@ impl Night {
             ("kitchen", Some(of)) => shown(door.kitchen(viewer, parsed::<CookId>(&of)?, &now)),
             ("sheet", Some(of)) => shown(door.kitchen_sheet(viewer, parsed::<CookId>(&of)?, &now)),
             ("run_sheet", Some(of)) => shown(door.run_sheet(viewer, parsed::<CookId>(&of)?, &now)),
+            ("plan", Some(of)) => {
+                let asked = PlanTyped {
+                    go: true,
+                    ..PlanTyped::default()
+                };
+                shown(door.plan(viewer, parsed::<CookId>(&of)?, &asked, &now))
+            }
             ("watch", Some(of)) => shown(door.watch(viewer, parsed::<CookId>(&of)?, &now)),
             ("start", None) => shown(door.start(viewer, None, &now)),
             ("probes", None) => shown(door.probes(viewer, &heard_by_itself(), &now)),

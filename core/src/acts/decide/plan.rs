@@ -206,5 +206,7 @@ fn asked(asked: &PlanAsked) -> PlanAsked {
         watched: asked.watched,
         not_before: asked.not_before,
         late_min: asked.late_min.filter(|late| (0..=24 * 60).contains(late)),
+        cooler: asked.cooler,
+        oven: asked.oven,
     }
 }

@@ -380,6 +380,8 @@ fn plan(piece: PieceId, pit: PitId) -> PlanAccepted {
                 watched: false,
                 not_before: Some(SIX),
                 late_min: Some(30),
+                cooler: true,
+                oven: false,
             },
         },
     }

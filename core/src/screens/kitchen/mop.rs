@@ -18,6 +18,7 @@ use crate::{
     },
     cook::{Cook, Piece, rhythm_facts::rhythm_facts},
     moment::MINUTE,
+    safety::CautionKind,
     words::{Arg, key},
 };
 
@@ -135,7 +136,10 @@ impl Glance<'_> {
             self.say
                 .with("kitchen-pot-hot", &[("hot", Arg::Text(&hot))]),
         );
-        part.cautions = self.caution_texts(&answer.cautions);
+        // The line above says it also to whoever has put that caution away.
+        let mut cautions = answer.cautions.clone();
+        cautions.retain(|caution| *caution != CautionKind::MopPotHot);
+        part.cautions = self.caution_texts(&cautions);
     }
 
     fn pot(&self, pot: &Pot) -> KitchenGroup {

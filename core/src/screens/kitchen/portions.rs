@@ -186,7 +186,7 @@ pub(super) fn portions_input(cook: &Cook, plan: &PortionsPlan) -> Option<Portion
         }
     };
     let meats: Vec<PortionMeat> = distinct(cook.meats()).into_iter().map(meat).collect();
-    (!meats.is_empty()).then(|| PortionsInput {
+    (!meats.is_empty()).then_some(PortionsInput {
         adults: plan.adults,
         children: plan.children,
         appetite: plan.appetite,

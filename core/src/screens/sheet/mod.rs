@@ -8,11 +8,13 @@ mod calendar;
 mod changes;
 mod hand_out;
 mod line;
+mod plan;
 mod records;
 mod text;
 mod words;
 
 pub use hand_out::hand_out;
+pub use plan::plan;
 pub use records::*;
 
 use super::{Button, Place, Tone, buttons::button, glance::Glance};
@@ -142,6 +144,7 @@ impl Glance<'_> {
             print: self.say.text("sheet-print"),
             hand_out: self.say.text("hand-out-title"),
             card: self.say.text("card-title"),
+            hour_later: self.say.text("plan-hour-later"),
         }
     }
 }

@@ -55,6 +55,7 @@ records! {
         /** What printing gives. */ print: String,
         /** The heading of the hand-out. */ hand_out: String,
         /** The link to the cook card. */ card: String,
+        /** The link to a plan for guests who come an hour late. */ hour_later: String,
     }
     /// One sheet for each student, counted back from each one's own serving time.
     HandOutScreen {
@@ -77,5 +78,57 @@ records! {
         /** Whose. */ name: String,
         /** When it is on their table. */ serve: String,
         /** The jobs, day by day. */ days: Vec<SheetDay>,
+    }
+    /// Planning a cook: what is said for the plan, and what comes of it.
+    PlanScreen {
+        /** Of which cook. */ cook: CookId,
+        /** Heading. */ title: String,
+        /** What this is. */ lead: String,
+        /** What is known already: the cook, and when it is on the table. */ about: Vec<String>,
+        /** Why there is no plan, then each single change that would make one; empty where there is one, or none was asked for. */ refused: Vec<String>,
+        /** The plan, then up to three others. */ proposals: Vec<PlanProposal>,
+        /** What the fields hold. */ typed: PlanTyped,
+        /** The labels of the form. */ labels: PlanLabels,
+        /** Where else to go. */ links: Vec<Link>,
+        /** Cautions. */ cautions: Vec<Caution>,
+        /** Until when this is true. */ until: i64,
+    }
+    /// One plan that can be accepted.
+    PlanProposal {
+        /** Which it is. */ heading: String,
+        /** When it is on the table by it. */ serve: String,
+        /** The chance of being ready by then. */ chance: String,
+        /** What it gains and costs beside the first. */ says: Vec<String>,
+        /** What it changes of the accepted plan; empty where there is none. */ changes: Vec<Line>,
+        /** Its jobs, day by day. */ days: Vec<SheetDay>,
+        /** Accepts it whole. */ accept: Button,
+    }
+    /// What a person types for a plan.
+    #[derive(Default)]
+    PlanTyped {
+        /** Whether a plan is asked for; if not, the fields are filled with what is known. */ go: bool,
+        /** How much later than said the guests come, minutes. */ later_min: i64,
+        /** How many pairs of hands: 1 to 3. */ hands: String,
+        /** Asleep from, "22:00"; blank = no sleep is kept. */ sleep_from: String,
+        /** Asleep to, "06:00". */ sleep_to: String,
+        /** Somebody has the watch at night. */ watched: bool,
+        /** There is a cooler to hold meat in. */ cooler: bool,
+        /** There is an oven to hold meat in. */ oven: bool,
+        /** How many minutes late it may be at the most; blank = none. */ late: String,
+    }
+    /// The labels of the plan page.
+    PlanLabels {
+        /** Label of the hands. */ hands: String,
+        /** Label of when sleep begins. */ sleep_from: String,
+        /** Label of when it ends. */ sleep_to: String,
+        /** Label of the watch. */ watched: String,
+        /** Label of the cooler. */ cooler: String,
+        /** Label of the oven. */ oven: String,
+        /** Label of how late it may be. */ late: String,
+        /** The button that asks for a plan. */ go: String,
+        /** The link to a plan for guests who come an hour late. */ hour_later: String,
+        /** Heading of the jobs of a plan. */ jobs: String,
+        /** Heading of what a plan changes. */ changes: String,
+        /** The link that leaves all as it is. */ refuse: String,
     }
 }

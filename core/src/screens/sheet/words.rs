@@ -59,7 +59,11 @@ impl Glance<'_> {
             }
             _ => name,
         };
-        let parts = [said, planned.what.clone()];
+        let more = match self.is_reason(&planned.what) {
+            true => self.say.text(&planned.what),
+            false => planned.what.clone(),
+        };
+        let parts = [said, more];
         let parts: Vec<&str> = parts
             .iter()
             .map(String::as_str)
@@ -127,10 +131,11 @@ impl Glance<'_> {
 
     fn value<'w>(&self, arg: &'w WhyArg) -> (&'w str, String, Option<i64>) {
         let text = match &arg.value {
-            WhyValue::Time(at) => self.say.the_clock(*at),
+            WhyValue::Time(at) => self.say.clock(*at),
             WhyValue::Minutes(minutes) => self
                 .say
                 .duration(minutes.saturating_mul(crate::moment::MINUTE)),
+            WhyValue::Grams(grams) => self.say.weight(*grams),
             WhyValue::Temp(temp) => self.say.temperature(*temp),
             WhyValue::Count(count) => return (&arg.name, String::new(), Some(*count)),
             WhyValue::Piece(piece) => self.piece_name(*piece),

@@ -39,25 +39,30 @@ fn why(key: &str, args: &[(&str, WhyValue)]) -> Option<Why> {
 pub(in crate::screens) fn plan() -> AcceptedPlan {
     let (butt, turkey) = (Subject::Piece(piece(3)), Subject::Piece(piece(4)));
     let (drum, kettle) = (Subject::Pit(pit(1)), Subject::Pit(pit(2)));
+    let put_on = [
+        ("off", WhyValue::Time(minute(390))),
+        ("in_hundred", WhyValue::Count(90)),
+        ("serving", WhyValue::Text("lunch".into())),
+        ("at", WhyValue::Time(minute(480))),
+    ];
+    let hold = [
+        ("place", WhyValue::Message("plan-place-cooler".into())),
+        ("least", WhyValue::Minutes(60)),
+        ("most", WhyValue::Minutes(240)),
+    ];
     let jobs = vec![
         PlannedJob {
             temp: Some(Mk::from_f(250)),
-            why: why(
-                "plan-why-pit-ready",
-                &[
-                    ("temp", WhyValue::Temp(Mk::from_f(250))),
-                    ("time", WhyValue::Time(minute(-240))),
-                ],
-            ),
+            why: why("plan-why-light", &[("preheat", WhyValue::Minutes(45))]),
             ..job(Does::Light, drum, -285, 45, 1)
         },
         PlannedJob {
             pit: Some(pit(1)),
-            why: why("plan-why-cooks-for", &[("minutes", WhyValue::Minutes(690))]),
+            why: why("plan-why-put-on", &put_on),
             ..job(Does::PutOn, butt, -240, 10, 1)
         },
         PlannedJob {
-            why: why("plan-why-sleeps", &[("time", WhyValue::Time(minute(90)))]),
+            why: why("plan-why-sleep", &[]),
             ..job(Does::Sleep, Subject::Crew, -230, 320, 0)
         },
         PlannedJob {
@@ -71,8 +76,8 @@ pub(in crate::screens) fn plan() -> AcceptedPlan {
         },
         job(Does::TakeOff, butt, 420, 10, 1),
         PlannedJob {
-            what: "cooler".into(),
-            why: why("plan-why-holds-for", &[("minutes", WhyValue::Minutes(45))]),
+            what: "plan-place-cooler".into(),
+            why: why("plan-why-hold", &hold),
             ..job(Does::Hold, butt, 425, 45, 1)
         },
         job(Does::Serve, Subject::Cook(cook(1)), 480, 0, 1),
@@ -131,13 +136,13 @@ Ready by then in 93 of 100 such cooks
 Accepted 1:56 AM by Ana
 
 Today, Sat, Jun 13
-1:15 AM  Light: Drum to 250 °F · So that the pit is at 250 °F by 2:00 AM. · done 2:00 AM
-2:00 AM  Put on: Butt on Drum · Takes about 11 h 30 min on the pit. · done 2:00 AM
-2:10 AM  Sleep · Nothing is due until 7:30 AM.
+1:15 AM  Light: Drum to 250 °F · 45 min until it is steady and meat goes on. · done 2:00 AM
+2:00 AM  Put on: Butt on Drum · Off by 12:30 PM in 90 of 100 cooks, so that lunch is on the table at 2:00 PM. · done 2:00 AM
+2:10 AM  Sleep · Nothing burns longer than it may be left alone.
 10:30 AM  Light: Kettle to 325 °F
 11:00 AM  Put on: Turkey breast on Kettle
 1:00 PM  Try it, then off: Butt
-1:05 PM  Hold hot: Butt · cooler · Holds 45 min, its best.
+1:05 PM  Hold hot: Butt · the cooler · In the cooler; best held for 1 h to 4 h.
 2:00 PM  Serve: Regatta lunch
 "
     );
@@ -148,8 +153,8 @@ fn the_sheet_as_words_in_spanish() {
     let text = sheet(&story(AT), Locale::EsUs, AT).text;
     for line in [
         "Lista a esa hora en 93 de 100 cocciones así",
-        "1:15 a. m.  Encender: Drum a 250 °F · Para que el asador esté a 250 °F a las 2:00 a. m. · hecho 2:00 a. m.",
-        "1:05 p. m.  Mantener caliente: Butt · cooler · Se mantiene 45 min, lo mejor para esto.",
+        "1:15 a. m.  Encender: Drum a 250 °F · ",
+        "1:05 p. m.  Mantener caliente: Butt · la hielera · ",
     ] {
         assert!(text.contains(line), "{line} in\n{text}");
     }
@@ -228,7 +233,7 @@ fn the_other_plan_says_what_it_would_change() {
         [
             "Put on: Turkey breast on Kettle: 12:00 PM → 11:00 AM, 1 h earlier",
             "Try it, then off: Butt: 2:00 PM → 1:00 PM, 1 h earlier",
-            "Hold hot: Butt · cooler: 2:05 PM → 1:05 PM, 1 h earlier",
+            "Hold hot: Butt · the cooler: 2:05 PM → 1:05 PM, 1 h earlier",
             "Serve: Regatta lunch: 3:00 PM → 2:00 PM, 1 h earlier",
         ]
     );
