@@ -9,7 +9,7 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
         NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
         ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
         TroubleScreen, WatchScreen, WriteScreen,
@@ -214,6 +214,17 @@ impl Slowbend {
         moment: &Moment,
     ) -> Result<FireOutScreen, Trouble> {
         self.door().fire_out(viewer, cook, pit, moment)
+    }
+
+    /// The fire of a pit.
+    pub fn fire(
+        &self,
+        viewer: &Viewer,
+        cook: CookId,
+        pit: PitId,
+        moment: &Moment,
+    ) -> Result<FireScreen, Trouble> {
+        self.door().fire(viewer, cook, pit, moment)
     }
 
     /// The temperature log of a cook: see [`Slowbend::temp_log`](slowbend_core::door::Slowbend::temp_log).

@@ -19,6 +19,7 @@ macro_rules! stories {
 stories! {
     card_to_cook,
     dead_probe_rings,
+    fire_by_taps,
     fire_out,
     half_a_bird_by_any_name,
     one_opening,

@@ -10,7 +10,7 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
         OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf, ReadingsScreen,
         Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline, TroubleScreen,
         WatchScreen, WriteScreen,
@@ -50,6 +50,7 @@ echo!(
 );
 echo!(PitsScreen, pits_from_json, pits_json, pits_canon);
 echo!(DishesScreen, dishes_from_json, dishes_json, dishes_canon);
+echo!(FireScreen, fire_from_json, fire_json, fire_canon);
 echo!(WatchScreen, watch_from_json, watch_json, watch_canon);
 echo!(
     TroubleScreen,
@@ -153,6 +154,13 @@ pub enum Screen {
         /// In which cook.
         cook: CookId,
     },
+    /// The fire of a pit.
+    Fire {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
     /// What to try at a pit.
     Trouble {
         /// In which cook.
@@ -216,6 +224,7 @@ pub fn screen_text(
         Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
+        Screen::Fire { cook, pit } => write(&door.fire(viewer, cook, pit, moment)?),
         Screen::Trouble { cook, pit } => write(&door.trouble(viewer, cook, pit, moment)?),
         Screen::FireOut { cook, pit } => write(&door.fire_out(viewer, cook, pit, moment)?),
         Screen::TempLog { cook } => write(&door.temp_log(viewer, cook, moment)?),

@@ -3,6 +3,7 @@
 use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
+    fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     log::{Bath, Caveat, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     safety::Form,
@@ -173,6 +174,52 @@ pub enum Act {
         pit: PitId,
         at: Option<i64>,
     },
+    /// Fuel was put on, in quarters of what hands count, 1 to 400.
+    FeedUnits {
+        cook: CookId,
+        pit: PitId,
+        unit: FuelUnit,
+        quarters: i64,
+        at: Option<i64>,
+    },
+    /// A vent was set, in quarters: 0 is shut, 4 is open.
+    SetVent {
+        cook: CookId,
+        pit: PitId,
+        vent: Vent,
+        quarters: i64,
+        at: Option<i64>,
+    },
+    /// Something was done at the fire.
+    TendFire {
+        cook: CookId,
+        pit: PitId,
+        did: FireDid,
+        at: Option<i64>,
+    },
+    /// Say one of the four taps of the weather at the pits, from now on.
+    SayWeather { cook: CookId, said: WeatherTap },
+    /// Say what wood smokes in a pit, from now on.
+    SayWood {
+        cook: CookId,
+        pit: PitId,
+        wood: SmokeWood,
+    },
+    /// The smoke of a pit was seen or smelled.
+    WatchSmoke {
+        cook: CookId,
+        pit: PitId,
+        seen: SmokeSeen,
+        at: Option<i64>,
+    },
+    /// Accept a time at which a pit is fed next, within a day from now: it rings then.
+    PlanFeed { cook: CookId, pit: PitId, due: i64 },
+    /// Say what one of a unit weighs at a pit, 10 to 50,000 g.
+    WeighUnit {
+        pit: PitId,
+        unit: FuelUnit,
+        grams: i64,
+    },
     /// Leave jobs out this time.
     Skip { cook: CookId, jobs: Vec<Job> },
     /// Do jobs later, 1 to 240 minutes.
@@ -221,7 +268,11 @@ impl Act {
             | Self::Read { at, .. }
             | Self::Feed { at, .. }
             | Self::ChangeVent { at, .. }
-            | Self::SeeFire { at, .. } => Some(at),
+            | Self::SeeFire { at, .. }
+            | Self::FeedUnits { at, .. }
+            | Self::SetVent { at, .. }
+            | Self::TendFire { at, .. }
+            | Self::WatchSmoke { at, .. } => Some(at),
             _ => None,
         }
     }

@@ -30,7 +30,7 @@ pub use due::{Due, due, due_in};
 pub use id::AlarmId;
 pub use list::{CALLS_APART_MS, NAGS_MIN, Ring, Rings, Rung, SECOND_EAR_MS, rings};
 pub use meats::{is_to_put_away, pull_point};
-pub use pits::{MUTED_MS, ROUND_MAX, ROUND_MIN, SILENT_MS, band_of};
+pub use pits::{MUTED_MS, PlannedFeed, ROUND_MAX, ROUND_MIN, SILENT_MS, band_of, planned_feed};
 pub use said::{Alarm, AlarmList, said};
 pub use standing::standing;
 pub use unshown::is_read_or_back;

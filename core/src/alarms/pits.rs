@@ -1,7 +1,8 @@
 //! What pits ask for: a probe that runs outside the band, one that has gone silent, and where no probe sees to the
 //! fire, somebody who does.
 //!
-//! Only pits with a meat on them are watched.
+//! Only pits with a meat on them are watched; a feed time that a person accepted rings with or without a meat, with or without
+//! a probe.
 
 use super::{
     Due, Urgency,
@@ -10,6 +11,7 @@ use super::{
 use crate::{
     checks::cut_facts,
     cook::{Answered, Cook, Known, Pit, Timed, ahead::counts},
+    fire::FireDid,
     ids::PitId,
     log::{Band, Job, Stage, Where},
     moment::MINUTE,
@@ -40,8 +42,18 @@ pub(super) fn due(known: &Known<'_>, cook: &Cook, now: i64) -> Vec<Due> {
         .filter(|piece| piece.is_on_pit(now))
         .filter_map(|piece| Some(piece.pit(now)?.0))
         .collect();
+    let planned = cook.pits.keys().filter(|pit| !used.contains(pit));
+    let planned = planned.filter_map(|pit| {
+        let due = fire_round(known, cook, *pit, now, false)?;
+        Some(Due {
+            pit: Some(*pit),
+            ..due
+        })
+    });
+    let planned: Vec<Due> = planned.collect();
     used.into_iter()
         .flat_map(|pit| of_pit(known, cook, pit, now))
+        .chain(planned)
         .collect()
 }
 
@@ -63,7 +75,7 @@ fn of_pit(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Vec<Due> {
     let spoke = probes
         .iter()
         .any(|(series, probe)| has_spoken(known, series, probe.since.at, now));
-    all.extend((!spoke).then(|| fire_round(known, cook, pit, now)));
+    all.extend(fire_round(known, cook, pit, now, !spoke));
     all.iter_mut().for_each(|due| due.pit = Some(pit));
     all
 }
@@ -152,17 +164,67 @@ pub fn band_of(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<B
     })
 }
 
-fn fire_round(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Due {
+/// The round where no probe `sees` to the fire, or the feed time that was accepted, whichever is sooner.
+fn fire_round(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64, unseen: bool) -> Option<Due> {
     let job = Job::FireRound(pit);
     let answered = last_answer(cook, job, now, |how| !matches!(how, Answered::Later(_)));
     let seen = cook.pits.get(&pit).and_then(|care| latest(&care.seen, now));
     let last = [last_tended(cook, pit, now), seen, answered]
         .into_iter()
         .flatten()
-        .max()
-        .unwrap_or(cook.started_at.min(now));
-    let at = last + round_minutes(known, known.crew.pits.get(&pit), last, now) * MINUTE;
-    Due::new(cook, job, put_off(cook, job, at, last, now), Urgency::Wake)
+        .max();
+    let since = last.unwrap_or(cook.started_at.min(now));
+    let round = since + round_minutes(known, known.crew.pits.get(&pit), since, now) * MINUTE;
+    let round = unseen.then_some((round, since));
+    let planned = planned_feed(known, cook, pit, now).map(|plan| (plan.due, plan.since));
+    let (at, since) = round.into_iter().chain(planned).min()?;
+    Some(Due::new(
+        cook,
+        job,
+        put_off(cook, job, at, since, now),
+        Urgency::Wake,
+    ))
+}
+
+/// A time to feed next that was accepted and still stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PlannedFeed {
+    /// When it was accepted, milliseconds since 1970.
+    pub since: i64,
+    /// When it is due.
+    pub due: i64,
+}
+
+/// The feed time that was accepted last, until the pit is fed or shut down, until its round is answered, or until somebody
+/// tends the fire at that time or later.
+pub fn planned_feed(known: &Known<'_>, cook: &Cook, pit: PitId, now: i64) -> Option<PlannedFeed> {
+    let care = cook.pits.get(&pit)?;
+    let kind = known.crew.pits.get(&pit)?.kind.value;
+    let planned = care.planned.iter().filter(|(when, _)| counts(when.at, now));
+    let (when, due) = planned.max_by_key(|(when, due)| (when.at, *due))?;
+    let (since, due) = (
+        when.at,
+        (*due).min(when.at.saturating_add(24 * 60 * MINUTE)),
+    );
+    let job = Job::FireRound(pit);
+    let over = last_answer(cook, job, now, |how| !matches!(how, Answered::Later(_)));
+    let fed = care
+        .heats(kind)
+        .map(|when| when.at)
+        .filter(|at| counts(*at, now))
+        .max();
+    let shut = care.did.iter().filter(|(_, did)| *did == FireDid::ShutDown);
+    let shut = shut
+        .map(|(when, _)| when.at)
+        .filter(|at| counts(*at, now))
+        .max();
+    let is_over = [over, fed, shut]
+        .into_iter()
+        .flatten()
+        .any(|at| at >= since);
+    let tended = last_tended(cook, pit, now).max(latest(&care.seen, now));
+    let is_done = is_over || tended.is_some_and(|at| at >= due);
+    (!is_done).then_some(PlannedFeed { since, due })
 }
 
 /// How long the fire may go unseen. A pit that may be left alone for longer does not wake a sleeper before that.

@@ -1,6 +1,6 @@
 //! The list of rings in words, for a screen, a notification and a speaker.
 
-use super::{AlarmId, Answer, Due, Ring, Rings, Urgency, band_of, is_read_or_back};
+use super::{AlarmId, Answer, Due, Ring, Rings, Urgency, band_of, is_read_or_back, planned_feed};
 use crate::{
     cadence::Cadence,
     cook::Known,
@@ -78,9 +78,8 @@ pub fn said(known: &Known<'_>, viewer: &Viewer, rings: &Rings, moment: &Moment) 
 fn place(due: &Due) -> Place {
     let cook = due.cook;
     match (due.job, due.pit) {
-        (Job::Outside(pit) | Job::Silent(pit) | Job::FireRound(pit), _) => {
-            Place::Trouble { cook, pit }
-        }
+        (Job::Outside(pit) | Job::Silent(pit), _) => Place::Trouble { cook, pit },
+        (Job::FireRound(pit), _) => Place::Fire { cook, pit },
         (Job::Wet(_) | Job::Glaze(_) | Job::RubSet(_) | Job::Check(_), Some(pit)) => {
             Place::Opening { cook, pit }
         }
@@ -287,6 +286,9 @@ impl Saying<'_> {
             Job::Pull(_) => self.say.text("ring-pull-detail"),
             Job::PutAway(_) => self.say.text("ring-put-away-detail"),
             Job::ComeUp(_) | Job::KeepHot(_) => zone_why(self.known, &self.say, due, self.now)?,
+            Job::FireRound(pit) if self.is_planned(due, pit) => {
+                self.say.text("ring-feed-planned-detail")
+            }
             Job::FireRound(_) => self.say.text("ring-fire-round-detail"),
             Job::Silent(_) => match self.pit_tail(due) {
                 Some((at, _)) => self.say.with(
@@ -298,6 +300,12 @@ impl Saying<'_> {
             Job::Outside(pit) => self.outside(due, pit)?,
             _ => return None,
         })
+    }
+
+    fn is_planned(&self, due: &Due, pit: PitId) -> bool {
+        let cook = self.known.cooks.get(&due.cook);
+        let plan = cook.and_then(|cook| planned_feed(self.known, cook, pit, self.now));
+        plan.is_some_and(|plan| plan.due <= due.at)
     }
 
     fn outside(&self, due: &Due, pit: PitId) -> Option<String> {

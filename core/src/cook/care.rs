@@ -1,6 +1,7 @@
 //! What was done for a pit and for the jobs of a cook.
 
 use crate::{
+    fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent},
     ids::ThermometerId,
     log::{EntryKey, Job, Where},
     units::Mk,
@@ -29,6 +30,29 @@ pub struct PitCare {
     pub seen: Vec<Timed>,
     /// Temperatures read by hand.
     pub read: Vec<(Timed, Mk, Option<ThermometerId>)>,
+    /// Of fuel put on, what and how many quarters of it, where that was said.
+    pub fuel: Vec<(Timed, FuelUnit, i64)>,
+    /// Vents set, by quarters.
+    pub set: Vec<(Timed, Vent, i64)>,
+    /// What was done at the fire.
+    pub did: Vec<(Timed, FireDid)>,
+    /// What wood smokes, since when.
+    pub wood: Vec<(Timed, SmokeWood)>,
+    /// What was seen of the smoke.
+    pub smoke: Vec<(Timed, SmokeSeen)>,
+    /// Times to feed next that were accepted, milliseconds since 1970.
+    pub planned: Vec<(Timed, i64)>,
+}
+
+impl PitCare {
+    /// What was put on that keeps a pit of that kind hot: a chunk on charcoal only smokes.
+    pub fn heats(&self, kind: crate::log::PitKind) -> impl Iterator<Item = &Timed> {
+        let smokes = move |when: &Timed| {
+            let what = self.fuel.iter().find(|(its, ..)| its.entry == when.entry);
+            what.is_some_and(|(_, unit, _)| !unit.feeds(kind))
+        };
+        self.fed.iter().filter(move |when| !smokes(when))
+    }
 }
 
 /// Where a sensor sits, since when.

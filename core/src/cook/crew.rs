@@ -2,6 +2,7 @@
 
 use super::{Reg, Timed, fold::By};
 use crate::{
+    fire::FuelUnit,
     ids::{DeviceId, PitId, ThermometerId},
     log::{Band, EntryKey, PitAdded, PitKind, Stamp, Subject},
     moment::HOUR,
@@ -25,6 +26,8 @@ pub struct Pit {
     pub alone_minutes: Reg<Option<i64>>,
     /// What it is held between.
     pub band: Reg<Option<Band>>,
+    /// What one of a unit of fuel weighs there, grams, where somebody weighed one.
+    pub unit_g: BTreeMap<FuelUnit, i64>,
 }
 
 /// A thermometer.
@@ -125,6 +128,11 @@ pub struct Crew {
 }
 
 impl Pit {
+    /// What one of a unit weighs there, grams: as weighed, else as is common.
+    pub fn unit_grams(&self, unit: FuelUnit) -> i64 {
+        self.unit_g.get(&unit).copied().unwrap_or(unit.usual_g())
+    }
+
     /// A pit as it was added.
     pub fn added(fact: PitAdded, by: By) -> Self {
         Self {
@@ -134,6 +142,7 @@ impl Pit {
             grate_cm2: Reg::new(fact.grate_cm2, by),
             alone_minutes: Reg::new(fact.alone_minutes, by),
             band: Reg::new(None, by),
+            unit_g: BTreeMap::new(),
         }
     }
 

@@ -2,6 +2,7 @@
 
 use super::{Answer, Piece, PitCare, Probe, Reg, Timed, fold::By};
 use crate::{
+    fire::WeatherTap,
     ids::{CookId, DeviceId, DishId, PieceId, PitId},
     log::{CookStarted, EntryKey, Job, Serve, Subject},
 };
@@ -90,6 +91,8 @@ pub struct Cook {
     pub dishes: BTreeMap<DishId, Dish>,
     /// What was done for its pits.
     pub pits: BTreeMap<PitId, PitCare>,
+    /// The weather at its pits, as it was said, since when.
+    pub weather: Vec<(Timed, WeatherTap)>,
     /// Where its probes sit, by instrument and channel.
     pub probes: BTreeMap<(String, String), Probe>,
     /// Where its probes sat before, each until when: what one read there stays with what it sat in.
@@ -129,6 +132,7 @@ impl Cook {
             pieces: BTreeMap::new(),
             dishes: BTreeMap::new(),
             pits: BTreeMap::new(),
+            weather: vec![],
             probes: BTreeMap::new(),
             probes_before: vec![],
             saved: BTreeMap::new(),

@@ -244,6 +244,13 @@ impl Act {
             | Self::Feed { cook, .. }
             | Self::ChangeVent { cook, .. }
             | Self::SeeFire { cook, .. }
+            | Self::FeedUnits { cook, .. }
+            | Self::SetVent { cook, .. }
+            | Self::TendFire { cook, .. }
+            | Self::SayWeather { cook, .. }
+            | Self::SayWood { cook, .. }
+            | Self::WatchSmoke { cook, .. }
+            | Self::PlanFeed { cook, .. }
             | Self::Skip { cook, .. }
             | Self::Later { cook, .. }
             | Self::Answer { cook, .. }

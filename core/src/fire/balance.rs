@@ -29,7 +29,7 @@ const BASIS: &str = "Rough. Heating values are published; what a pit loses and w
 ///     "pit": "drum", "pit_temp": Mk::from_f(250).0, "minutes": 60,
 /// })).unwrap();
 /// let night = fuel(&drum).unwrap();
-/// assert_eq!(night.g_per_hour.unwrap().likely, 297); // about a sixth of a chimney
+/// assert_eq!(night.g_per_hour.unwrap().likely, 264); // about a seventh of a chimney
 /// assert_eq!(night.minutes_per_unit.unwrap().likely, 363);
 /// ```
 ///

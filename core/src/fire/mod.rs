@@ -9,6 +9,8 @@
 
 mod answer;
 mod balance;
+mod hands;
+mod jobs;
 mod loss;
 mod moisture;
 mod opening;
@@ -21,6 +23,8 @@ mod weather;
 
 pub use answer::{FuelAnswer, FuelInput, Spread};
 pub use balance::{fuel, power_w};
+pub use hands::{FED_QUARTERS, FireDid, UNIT_GRAMS, VENT_QUARTERS, Vent};
+pub use jobs::{FireJob, FireJobState, FireStands, fire_jobs};
 pub use loss::PitLoss;
 pub use moisture::{moisture_permille, wet_basis_permille};
 pub use opening::{COST_SHOWN_MIN, OpeningCost, opening_cost};
@@ -32,4 +36,4 @@ pub use smoke::{
 };
 pub use unit::FuelUnit;
 pub use value::{Fuel, heat_kj_per_kg};
-pub use weather::{Ambient, Rain, Sun, Weather, Wind};
+pub use weather::{Ambient, Rain, Sun, Weather, WeatherTap, Wind};

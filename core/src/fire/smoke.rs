@@ -8,6 +8,7 @@ macro_rules! words {
         $(#[$doc])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
         #[serde(rename_all = "snake_case")]
+        #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         pub enum $name { $($(#[$variant_doc])* $variant),* }
 
@@ -54,7 +55,7 @@ words! {
         /// It covers the meat: not for poultry or pork loin.
         Strong,
     }
-    /// What a person sees above the chimney.
+    /// What a person sees above the chimney, or smells.
     SmokeSeen {
         /// Nothing.
         Nothing,
@@ -66,6 +67,8 @@ words! {
         GrayOrYellow,
         /// Black.
         Black,
+        /// It stings in eyes and nose, whatever is seen.
+        Stings,
     }
     /// How it burns.
     SmokeState {
@@ -143,12 +146,9 @@ pub struct SmokeInput {
     /// Whether the wood is burnt to coals before it goes on, or mixed with a milder one.
     #[serde(default)]
     pub tamed: bool,
-    /// What is seen.
+    /// What is seen or smelled.
     #[serde(default)]
     pub seen: Option<SmokeSeen>,
-    /// Whether it stings in eyes and nose.
-    #[serde(default)]
-    pub stings: bool,
 }
 
 /// Smoke in words.
@@ -199,16 +199,14 @@ pub fn smoke(input: &SmokeInput) -> Result<SmokeAnswer, NotAFire> {
 /// A sting is dirty whatever is seen; what was just put on may be white for a while.
 fn state(input: &SmokeInput) -> Option<SmokeState> {
     let fresh = input.fed_min_ago.is_some_and(|ago| ago < CATCHES_MIN);
-    match (input.stings, input.seen) {
-        (true, _) | (_, Some(SmokeSeen::GrayOrYellow | SmokeSeen::Black)) => {
-            Some(SmokeState::Dirty)
+    Some(match input.seen? {
+        SmokeSeen::Nothing => SmokeState::None,
+        SmokeSeen::ThinBlue => SmokeState::Clean,
+        SmokeSeen::White if fresh => SmokeState::Catching,
+        SmokeSeen::White | SmokeSeen::GrayOrYellow | SmokeSeen::Black | SmokeSeen::Stings => {
+            SmokeState::Dirty
         }
-        (_, Some(SmokeSeen::White)) if fresh => Some(SmokeState::Catching),
-        (_, Some(SmokeSeen::White)) => Some(SmokeState::Dirty),
-        (_, Some(SmokeSeen::ThinBlue)) => Some(SmokeState::Clean),
-        (_, Some(SmokeSeen::Nothing)) => Some(SmokeState::None),
-        (false, None) => None,
-    }
+    })
 }
 
 fn strength(input: &SmokeInput, state: Option<SmokeState>) -> SmokeStrength {

@@ -61,7 +61,6 @@ taps! {
 /// The weather at a pit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Weather {
     /// How warm it is.
@@ -74,7 +73,32 @@ pub struct Weather {
     pub sun: Sun,
 }
 
+/// One of the four taps that say the weather.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "tap", content = "is")]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum WeatherTap {
+    /// How warm it is.
+    Air(Ambient),
+    /// How it blows.
+    Blows(Wind),
+    /// Whether it rains.
+    Falls(Rain),
+    /// Whether the sun is on it.
+    Shines(Sun),
+}
+
 impl Weather {
+    /// The same after that tap.
+    pub const fn tapped(self, tap: WeatherTap) -> Self {
+        match tap {
+            WeatherTap::Air(ambient) => Self { ambient, ..self },
+            WeatherTap::Blows(wind) => Self { wind, ..self },
+            WeatherTap::Falls(rain) => Self { rain, ..self },
+            WeatherTap::Shines(sun) => Self { sun, ..self },
+        }
+    }
+
     /// What is reckoned with where nobody said: a mild, still, dry day in the shade.
     pub const FAIR: Self = Self {
         ambient: Ambient::Cool,

@@ -14,7 +14,7 @@ use crate::{
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 19] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 20] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -34,6 +34,7 @@ pub(super) const COOK_SLIPS: [(&str, Read); 19] = [
     ("dish-name", dish_called),
     ("watch-line", watch_line),
     ("hot-air", hot_air),
+    ("weigh", weigh),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
@@ -216,6 +217,23 @@ fn dish_called(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
 fn hot_air(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
     let yes = yes_or_no(&fields.say, fields.filled.field("hot-air"));
     set(cook, Field::HotAir(yes.ok_or_else(|| fields.unknown())?))
+}
+
+/// What one of a unit of fuel weighs at a pit: `unit` is the pit, a blank, and the unit's name in the log.
+fn weigh(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    let unknown = || fields.unknown();
+    let (pit, unit) = fields
+        .filled
+        .field("unit")
+        .split_once(' ')
+        .ok_or_else(unknown)?;
+    let (pit, unit) = (pit.parse(), serde_json::from_value(unit.into()));
+    let weight = fields.unit_weight("weight")?;
+    Ok(Act::WeighUnit {
+        pit: pit.map_err(|_| unknown())?,
+        unit: unit.map_err(|_| unknown())?,
+        grams: weight.ok_or_else(unknown)?,
+    })
 }
 
 /// A line for whoever takes the watch next.

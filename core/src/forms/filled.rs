@@ -3,6 +3,7 @@
 use super::{ago, given, heat, refused, whole};
 use crate::{
     error::Refused,
+    fire::UNIT_GRAMS,
     log::{Serve, Where},
     moment::Moment,
     units::Mk,
@@ -80,6 +81,12 @@ impl<'a> Fields<'a> {
 
     pub fn weight(&self, field: &str) -> Result<Option<i64>, Refused> {
         let read = |text| typed::weight(&self.say, text, &MEAT_GRAMS);
+        Ok(self.given(field).map(read).transpose()?)
+    }
+
+    /// What one of a unit of fuel weighs.
+    pub fn unit_weight(&self, field: &str) -> Result<Option<i64>, Refused> {
+        let read = |text| typed::weight(&self.say, text, &UNIT_GRAMS);
         Ok(self.given(field).map(read).transpose()?)
     }
 

@@ -6,6 +6,7 @@ use super::{EntryKey, Job, Stamp};
 use crate::{
     cadence::Cadence,
     checks::{Cut, TestResult, cuts::Degrees},
+    fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     safety::Form,
     units::Mk,
@@ -323,6 +324,32 @@ facts! {
     VentChanged { /** Which pit. */ pit: PitId, /** How, in words. */ how: String }
     /// Somebody saw to the fire.
     FireSeen { /** Which pit. */ pit: PitId }
+    /// Fuel was put on, in what hands count.
+    FedUnits {
+        /** Which pit. */ pit: PitId,
+        /** What. */ unit: FuelUnit,
+        /** How much, in quarters of one: 1 to 400. */ quarters: i64,
+        /** What else is to be said of it, in words. */ what: String,
+    }
+    /// A vent was set.
+    VentSet {
+        /** Which pit. */ pit: PitId,
+        /** Which vent. */ vent: Vent,
+        /** How far it is open, in quarters: 0 to 4. */ quarters: i64,
+        /** What else is to be said of it, in words. */ how: String,
+    }
+    /// Something was done at the fire.
+    FireTended { /** Which pit. */ pit: PitId, /** What. */ did: FireDid }
+    /// What the weather is at the pits, from then on.
+    WeatherSaid { /** One of its four taps. */ said: WeatherTap }
+    /// What wood smokes in a pit, from then on.
+    WoodSaid { /** Which pit. */ pit: PitId, /** Which wood. */ wood: SmokeWood }
+    /// Somebody saw or smelled the smoke of a pit.
+    SmokeWatched { /** Which pit. */ pit: PitId, /** What was seen. */ seen: SmokeSeen }
+    /// A pit is to be fed next at a time that a person accepted: it rings then.
+    FeedPlanned { /** Which pit. */ pit: PitId, /** Milliseconds since 1970. */ due: i64 }
+    /// What one of a unit weighs at a pit.
+    UnitWeighed { /** Which pit. */ pit: PitId, /** Which unit. */ unit: FuelUnit, /** Grams, 10 to 50,000. */ grams: i64 }
     /// A job is not done this time.
     Skipped { /** Which one. */ job: Job }
     /// A job is done later.

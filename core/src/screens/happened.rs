@@ -96,6 +96,14 @@ impl Glance<'_> {
             Payload::Fed(fact) => about(&self.at_pit_what(fact.pit, &fact.what)),
             Payload::VentChanged(fact) => about(&self.at_pit_what(fact.pit, &fact.how)),
             Payload::FireSeen(fact) => about(&self.pit(fact.pit)),
+            Payload::FedUnits(_)
+            | Payload::VentSet(_)
+            | Payload::FireTended(_)
+            | Payload::WeatherSaid(_)
+            | Payload::WoodSaid(_)
+            | Payload::SmokeWatched(_)
+            | Payload::FeedPlanned(_)
+            | Payload::UnitWeighed(_) => about(&self.at_fire(payload)),
             Payload::Skipped(fact) => about(&self.job(fact.job)),
             Payload::PutOff(fact) => {
                 let minutes = self.say.duration(fact.minutes.saturating_mul(MINUTE));
@@ -155,7 +163,7 @@ impl Glance<'_> {
         }
     }
 
-    fn at_pit_what(&self, pit: crate::ids::PitId, what: &str) -> String {
+    pub(super) fn at_pit_what(&self, pit: crate::ids::PitId, what: &str) -> String {
         match what {
             "" => self.pit(pit),
             what => format!("{} · {what}", self.pit(pit)),

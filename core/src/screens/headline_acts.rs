@@ -114,6 +114,11 @@ impl Glance<'_> {
                 self.answer("button-on-table", due, Tone::Main),
                 self.later(&[due]),
             ],
+            Job::FireRound(pit) if self.is_feed(due, pit) => {
+                let mut all = self.feed_taps(cook, pit);
+                all.push(self.later(&[due]));
+                all
+            }
             Job::FireRound(pit) => vec![
                 self.main(
                     "button-fire-seen",
@@ -158,9 +163,8 @@ impl Glance<'_> {
             return Some(self.opening_link(cook, pit));
         }
         let (label, place) = match job {
-            Job::Outside(pit) | Job::Silent(pit) | Job::FireRound(pit) => {
-                ("link-trouble", Place::Trouble { cook, pit })
-            }
+            Job::Outside(pit) | Job::Silent(pit) => ("link-trouble", Place::Trouble { cook, pit }),
+            Job::FireRound(pit) => ("link-fire", Place::Fire { cook, pit }),
             Job::Check(piece) | Job::Pull(piece) | Job::ComeUp(piece) | Job::KeepHot(piece) => {
                 ("link-check", Place::Check { piece })
             }

@@ -111,6 +111,13 @@ pub enum Place {
         /// In which cook.
         cook: CookId,
     },
+    /// The fire of a pit: what to put on and do, when to feed next, its smoke.
+    Fire {
+        /// In which cook.
+        cook: CookId,
+        /// Of which pit.
+        pit: PitId,
+    },
     /// What to try when the fire is not as it should be.
     Trouble {
         /// In which cook.

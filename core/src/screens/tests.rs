@@ -1,6 +1,7 @@
 //! Stories and laws of the screens, on an invented regatta lunch for fourteen at two o'clock.
 
 mod asked;
+mod fire;
 mod firsts;
 mod goldens;
 mod laws;

@@ -79,6 +79,9 @@ fn is_in(piece: &Piece, ours: impl Fn(EntryKey) -> bool) -> bool {
 fn cares(care: &PitCare, ours: impl Fn(EntryKey) -> bool) -> bool {
     let done = [&care.opened, &care.fed, &care.vents, &care.seen];
     let read = care.read.iter().map(|(when, ..)| when);
+    let said = care.wood.iter().map(|(when, _)| when);
+    let planned = care.planned.iter().map(|(when, _)| when);
+    let read = read.chain(said).chain(planned);
     let mut all = done.into_iter().flatten().chain(read);
     all.any(|when| ours(when.entry))
 }

@@ -28,6 +28,7 @@ impl Glance<'_> {
                 zone_why(&self.known, &self.say, due, self.now).unwrap_or_default()
             }
             Job::Outside(pit) | Job::Silent(pit) => self.why_pit(pit),
+            Job::FireRound(pit) if self.is_feed(due, pit) => self.say.text("because-feed-planned"),
             job => self.say.text(match job {
                 Job::Glaze(_) => key("because-glaze"),
                 Job::Pull(piece) if self.is_done(piece) => key("because-pull-done"),

@@ -34,6 +34,7 @@ subjects!(
     "door",
     "errors",
     "forecast",
+    "fire",
     "frame",
     "handover",
     "hearing",

@@ -1,5 +1,6 @@
 //! The fire's sums: published values, stories of the regatta lunch, and laws.
 
+mod jobs;
 mod laws;
 mod published;
 mod smoke;

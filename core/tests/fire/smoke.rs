@@ -77,7 +77,7 @@ fn dirty_smoke_is_told_from_clean_and_from_wood_that_catches() {
         Some(SmokeState::Dirty)
     );
     assert_eq!(
-        state(json!({ "seen": "thin_blue", "stings": true })),
+        state(json!({ "seen": "stings", "fed_min_ago": 2 })),
         Some(SmokeState::Dirty)
     );
     assert_eq!(state(json!({ "seen": "nothing" })), Some(SmokeState::None));

@@ -10,6 +10,7 @@ mod check;
 mod cuts;
 mod dishes;
 mod file;
+mod fire;
 mod fire_out;
 mod layout;
 mod meat;
@@ -190,6 +191,7 @@ pub async fn render(
             Page::Opening(cook, pit) => {
                 opening::page(&sheet, &door.opening(viewer, cook, pit, moment)?)
             }
+            Page::Fire(cook, pit) => fire::page(&sheet, &door.fire(viewer, cook, pit, moment)?),
             Page::Trouble(cook, pit) => {
                 trouble::page(&sheet, &door.trouble(viewer, cook, pit, moment)?)
             }

@@ -45,6 +45,8 @@ pub enum Page {
     Taking(CookId, u128),
     /// One opening of a pit.
     Opening(CookId, PitId),
+    /// The fire of a pit.
+    Fire(CookId, PitId),
     /// What to try at a pit.
     Trouble(CookId, PitId),
     /// What to do with food whose fire went out.
@@ -93,6 +95,7 @@ impl Page {
             ["cook", id, "pit", pit, "opening"] => {
                 Self::Opening(id.parse().ok()?, pit.parse().ok()?)
             }
+            ["cook", id, "pit", pit, "fire"] => Self::Fire(id.parse().ok()?, pit.parse().ok()?),
             ["cook", id, "pit", pit, "trouble"] => {
                 Self::Trouble(id.parse().ok()?, pit.parse().ok()?)
             }
@@ -130,6 +133,7 @@ impl Page {
             Self::Readings(of) => readings_path(of),
             Self::Taking(cook, number) => format!("/cook/{cook}/taking/{number:032x}"),
             Self::Opening(cook, pit) => format!("/cook/{cook}/pit/{pit}/opening"),
+            Self::Fire(cook, pit) => format!("/cook/{cook}/pit/{pit}/fire"),
             Self::Trouble(cook, pit) => format!("/cook/{cook}/pit/{pit}/trouble"),
             Self::FireOut(cook, pit) => format!("/cook/{cook}/pit/{pit}/fire-out"),
             Self::TempLog(cook) => format!("/cook/{cook}/log"),
@@ -169,6 +173,7 @@ impl From<Place> for Page {
             Place::Readings { of } => Self::Readings(of),
             Place::Thermometers => Self::Thermometers,
             Place::Opening { cook, pit } => Self::Opening(cook, pit),
+            Place::Fire { cook, pit } => Self::Fire(cook, pit),
             Place::Trouble { cook, pit } => Self::Trouble(cook, pit),
             Place::FireOut { cook, pit } => Self::FireOut(cook, pit),
             Place::TempLog { cook } => Self::TempLog(cook),
@@ -214,6 +219,7 @@ mod tests {
                 pit: PitId(id),
             }),
             Page::Opening(cook, pit),
+            Page::Fire(cook, pit),
             Page::Trouble(cook, pit),
             Page::Pits(cook),
             Page::Dishes(cook),

@@ -5,6 +5,7 @@ use slowbend_core::{
     acts::{Act, NewDish, NewMeat, PlannedMeat},
     cadence::Cadence,
     checks::{BarkSet, Bend, Cut, ProbeFeel, Spot, Temperature, TestResult},
+    fire::{FireDid, FuelUnit, WeatherTap, Wind},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Subject, Where, Wrap},
     moment::{HOUR, MINUTE},
@@ -352,12 +353,34 @@ impl Making<'_> {
 
     fn of_fire(&mut self) -> Act {
         let (cook, pit, at) = (self.cook(), self.pit_or_none(), self.claimed());
-        match self.rng.below(5) {
+        match self.rng.below(10) {
             0 => Act::Feed {
                 cook,
                 pit,
                 what: "half a chimney".into(),
                 at,
+            },
+            5 | 6 => Act::FeedUnits {
+                cook,
+                pit,
+                unit: self.one_of(&FuelUnit::ALL),
+                quarters: self.rng.from_to(1, 8),
+                at,
+            },
+            7 => Act::TendFire {
+                cook,
+                pit,
+                did: self.one_of(FireDid::ALL),
+                at,
+            },
+            8 => Act::SayWeather {
+                cook,
+                said: WeatherTap::Blows(self.one_of(Wind::ALL)),
+            },
+            9 => Act::PlanFeed {
+                cook,
+                pit,
+                due: self.now + self.rng.from_to(1, 90) * MINUTE,
             },
             1 => Act::ChangeVent {
                 cook,
@@ -381,6 +404,10 @@ impl Making<'_> {
                 thermometer: None,
             },
         }
+    }
+
+    fn one_of<T: Copy>(&mut self, all: &[T]) -> T {
+        *self.rng.pick(all).expect("none of these lists is empty")
     }
 
     fn of_job(&mut self) -> Act {

@@ -37,6 +37,8 @@ pub enum Screen {
     Settings,
     /// Of one opening.
     Opening(CookId, PitId),
+    /// Of a fire.
+    Fire(CookId, PitId),
     /// Of what to try at a pit.
     Trouble(CookId, PitId),
     /// Of what to do with the food of a pit whose fire went out.
@@ -62,6 +64,7 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
         let pits = picture.crew.pits.keys().flat_map(|pit| {
             [
                 Screen::Opening(cook.id, *pit),
+                Screen::Fire(cook.id, *pit),
                 Screen::Trouble(cook.id, *pit),
                 Screen::FireOut(cook.id, *pit),
             ]
@@ -105,6 +108,7 @@ pub fn warm(
         Screen::Timeline(cook) => door.timeline(viewer, cook, None, moment).map(json),
         Screen::Settings => door.settings(viewer, moment).map(json),
         Screen::Opening(cook, pit) => door.opening(viewer, cook, pit, moment).map(json),
+        Screen::Fire(cook, pit) => door.fire(viewer, cook, pit, moment).map(json),
         Screen::Trouble(cook, pit) => door.trouble(viewer, cook, pit, moment).map(json),
         Screen::FireOut(cook, pit) => door.fire_out(viewer, cook, pit, moment).map(json),
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
@@ -140,6 +144,7 @@ pub fn cold(
         }
         Screen::Settings => json(screens::settings(known, viewer, moment)),
         Screen::Opening(cook, pit) => json(screens::opening(known, viewer, cook, pit, moment)),
+        Screen::Fire(cook, pit) => json(screens::fire(known, viewer, cook, pit, moment)),
         Screen::Trouble(cook, pit) => json(screens::trouble(known, viewer, cook, pit, moment)),
         Screen::FireOut(cook, pit) => {
             json(screens::fire_out_screen(known, viewer, cook, pit, moment))

@@ -229,6 +229,7 @@ impl Night {
             let (cook, pit) = (parsed::<CookId>(of)?, parsed::<PitId>(at)?);
             return match see {
                 "opening" => shown(door.opening(viewer, cook, pit, &now)),
+                "fire" => shown(door.fire(viewer, cook, pit, &now)),
                 "trouble" => shown(door.trouble(viewer, cook, pit, &now)),
                 "fire_out" => shown(door.fire_out(viewer, cook, pit, &now)),
                 _ => Err(format!("there is no screen {see} of a pit")),

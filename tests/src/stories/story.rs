@@ -156,7 +156,7 @@ pub struct Seen {
     /// Who.
     pub by: String,
     /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `write_down`, `settings`, `pits`, `dishes`, `watch`,
-    /// `opening`, `trouble`.
+    /// `opening`, `fire`, `trouble`.
     pub see: String,
     /// Of which cook or meat.
     pub of: Option<String>,

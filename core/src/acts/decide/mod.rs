@@ -16,6 +16,7 @@ mod dishes;
 mod do_opening;
 mod fields;
 mod find;
+mod fires;
 mod jobs;
 mod moves;
 mod naming;
@@ -228,5 +229,30 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         } => pits::feed(context, *cook, *pit, what, *at),
         Act::ChangeVent { cook, pit, how, at } => pits::vent(context, *cook, *pit, how, *at),
         Act::SeeFire { cook, pit, at } => pits::see_fire(context, *cook, *pit, *at),
+        Act::FeedUnits {
+            cook,
+            pit,
+            unit,
+            quarters,
+            at,
+        } => fires::feed(context, (*cook, *pit), *unit, *quarters, *at),
+        Act::SetVent {
+            cook,
+            pit,
+            vent,
+            quarters,
+            at,
+        } => fires::set_vent(context, (*cook, *pit), *vent, *quarters, *at),
+        Act::TendFire { cook, pit, did, at } => fires::tend(context, (*cook, *pit), *did, *at),
+        Act::SayWeather { cook, said } => fires::say_weather(context, *cook, *said),
+        Act::SayWood { cook, pit, wood } => fires::say_wood(context, (*cook, *pit), *wood),
+        Act::WatchSmoke {
+            cook,
+            pit,
+            seen,
+            at,
+        } => fires::watch_smoke(context, (*cook, *pit), *seen, *at),
+        Act::PlanFeed { cook, pit, due } => fires::plan_feed(context, (*cook, *pit), *due),
+        Act::WeighUnit { pit, unit, grams } => fires::weigh(context, *pit, *unit, *grams),
     }
 }

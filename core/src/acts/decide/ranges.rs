@@ -53,6 +53,21 @@ pub(super) const LATER_MINUTES: Whole = Whole {
     range: 1..=240,
     refusal: key("error-later-range"),
 };
+/// Quarters of a unit of fuel put on at once.
+pub(super) const FED: Whole = Whole {
+    range: crate::fire::FED_QUARTERS,
+    refusal: key("error-fed-range"),
+};
+/// Quarters that a vent is open.
+pub(super) const VENT: Whole = Whole {
+    range: crate::fire::VENT_QUARTERS,
+    refusal: key("error-vent-range"),
+};
+/// Grams of one unit of fuel.
+pub(super) const UNIT_GRAMS: Whole = Whole {
+    range: crate::fire::UNIT_GRAMS,
+    refusal: key("error-unit-range"),
+};
 /// Meters above the sea.
 pub(super) const ALTITUDE_M: Whole = Whole {
     range: Measure::Altitude.range(),

@@ -2,6 +2,7 @@
 
 mod calls;
 mod extremes;
+mod feeds;
 mod once_more;
 mod pits;
 mod unshown;

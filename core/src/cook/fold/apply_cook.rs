@@ -1,6 +1,6 @@
 //! One entry applied to a cook.
 
-use super::{Known, fields, pieces};
+use super::{Known, fields, fires, pieces};
 use crate::{
     cook::{
         Answer, Answered, Cook, Dish, HandReading, LastAct, Moved, Note, Pass, PitCare, Probe, Reg,
@@ -95,6 +95,13 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
         Payload::Fed(fed) => care(cook, fed.pit).fed.push(when),
         Payload::VentChanged(vent) => care(cook, vent.pit).vents.push(when),
         Payload::FireSeen(seen) => care(cook, seen.pit).seen.push(when),
+        Payload::FedUnits(_)
+        | Payload::VentSet(_)
+        | Payload::FireTended(_)
+        | Payload::WoodSaid(_)
+        | Payload::SmokeWatched(_)
+        | Payload::FeedPlanned(_) => fires::apply(cook, when, payload),
+        Payload::WeatherSaid(said) => cook.weather.push((when, said.said)),
         Payload::Skipped(skipped) => answer(cook, skipped.job, Answered::Skipped, when),
         Payload::PutOff(put_off) => {
             answer(cook, put_off.job, Answered::Later(put_off.minutes), when)
@@ -185,7 +192,7 @@ fn take_reading(cook: &mut Cook, when: Timed, read: &crate::log::Read) {
     }
 }
 
-fn care(cook: &mut Cook, pit: PitId) -> &mut PitCare {
+pub(super) fn care(cook: &mut Cook, pit: PitId) -> &mut PitCare {
     cook.pits.entry(pit).or_default()
 }
 

@@ -33,6 +33,11 @@ fn happen(crew: &mut Crew, known: &Known, payload: &Payload) {
                 .entry(fact.pit)
                 .or_insert_with(|| Pit::added(fact.clone(), known.by()));
         }
+        Payload::UnitWeighed(fact) => {
+            if let Some(pit) = crew.pits.get_mut(&fact.pit) {
+                pit.unit_g.insert(fact.unit, fact.grams);
+            }
+        }
         Payload::ThermometerAdded(fact) => {
             crew.thermometers
                 .entry(fact.thermometer)

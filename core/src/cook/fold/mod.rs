@@ -6,6 +6,7 @@
 mod apply_cook;
 mod apply_crew;
 mod fields;
+mod fires;
 mod pieces;
 
 pub use apply_cook::{apply as apply_cook, apply_to};

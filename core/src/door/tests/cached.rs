@@ -1,6 +1,7 @@
 //! Folded state survives its cache, whatever entries it was folded from.
 
 use super::*;
+use crate::fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap, Wind};
 use crate::{
     cadence::Cadence,
     checks::{Bend, Spot, Temperature, TestResult},
@@ -80,6 +81,12 @@ fn of_crew() -> Vec<Payload> {
             of: Subject::Crew,
             to: Field::MopMinutes(40),
             saw: None,
+        }
+        .into(),
+        UnitWeighed {
+            pit,
+            unit: FuelUnit::Basket,
+            grams: 4_000,
         }
         .into(),
         Dismissed {
@@ -210,6 +217,44 @@ fn of_cook() -> Vec<Payload> {
         }
         .into(),
         FireSeen { pit }.into(),
+        FedUnits {
+            pit,
+            unit: FuelUnit::Basket,
+            quarters: 4,
+            what: String::new(),
+        }
+        .into(),
+        VentSet {
+            pit,
+            vent: Vent::Lower,
+            quarters: 2,
+            how: String::new(),
+        }
+        .into(),
+        FireTended {
+            pit,
+            did: FireDid::Ash,
+        }
+        .into(),
+        WeatherSaid {
+            said: WeatherTap::Blows(Wind::Breeze),
+        }
+        .into(),
+        WoodSaid {
+            pit,
+            wood: SmokeWood::Oak,
+        }
+        .into(),
+        SmokeWatched {
+            pit,
+            seen: SmokeSeen::White,
+        }
+        .into(),
+        FeedPlanned {
+            pit,
+            due: SIX + 2 * HOUR,
+        }
+        .into(),
         Skipped { job }.into(),
         PutOff { job, minutes: 10 }.into(),
         Answered {

@@ -194,6 +194,10 @@ impl Glance<'_> {
             .collect();
         let name = self.pit(pit);
         all.push(Link {
+            label: self.say.with("link-fire-of", &[("pit", Arg::Text(&name))]),
+            place: Place::Fire { cook: cook.id, pit },
+        });
+        all.push(Link {
             label: self
                 .say
                 .with("link-trouble-of", &[("pit", Arg::Text(&name))]),

@@ -8,6 +8,7 @@ mod clock;
 mod day;
 mod day_part;
 mod duration;
+mod fire;
 mod list;
 mod temperature;
 mod weight;

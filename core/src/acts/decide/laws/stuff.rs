@@ -6,6 +6,7 @@ use crate::{
     acts::{Act, InOpening, MeatMove, NewDish, NewMeat, PlannedMeat},
     cadence::Cadence,
     checks::{BarkSet, Cut, Spot, Temperature, TestResult, cuts::Degrees},
+    fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap, Wind},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
     log::{Band, Bath, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject, Where, Wrap},
     moment::HOUR,
@@ -109,7 +110,13 @@ pub fn stuff() -> impl Strategy<Value = Stuff> {
 
 /// One act of each kind made of that stuff.
 pub fn acts(ids: &Ids, s: &Stuff) -> Vec<Act> {
-    [of_crew(ids, s), of_cook(ids, s), of_pieces(ids, s)].concat()
+    [
+        of_crew(ids, s),
+        of_cook(ids, s),
+        of_pieces(ids, s),
+        of_fire(ids, s),
+    ]
+    .concat()
 }
 
 fn field(s: &Stuff) -> Field {
@@ -389,5 +396,55 @@ fn of_pieces(ids: &Ids, s: &Stuff) -> Vec<Act> {
             at,
         },
         Act::SeeFire { cook, pit, at },
+    ]
+}
+
+/// What hands do at a fire, of any numbers.
+fn of_fire(ids: &Ids, s: &Stuff) -> Vec<Act> {
+    let (at, [a, b, c, _]) = (s.at, s.numbers);
+    let (cook, pit) = (pick(&ids.cooks, s.picks[0]), pick(&ids.pits, s.picks[2]));
+    let unit = pick(&FuelUnit::ALL, s.picks[1]);
+    vec![
+        Act::FeedUnits {
+            cook,
+            pit,
+            unit,
+            quarters: a,
+            at,
+        },
+        Act::SetVent {
+            cook,
+            pit,
+            vent: Vent::Upper,
+            quarters: b,
+            at,
+        },
+        Act::TendFire {
+            cook,
+            pit,
+            did: FireDid::Ash,
+            at,
+        },
+        Act::SayWeather {
+            cook,
+            said: WeatherTap::Blows(Wind::Windy),
+        },
+        Act::SayWood {
+            cook,
+            pit,
+            wood: SmokeWood::Mesquite,
+        },
+        Act::WatchSmoke {
+            cook,
+            pit,
+            seen: SmokeSeen::Stings,
+            at,
+        },
+        Act::PlanFeed { cook, pit, due: c },
+        Act::WeighUnit {
+            pit,
+            unit,
+            grams: a,
+        },
     ]
 }

@@ -2,6 +2,7 @@
 
 mod cooks;
 mod crew;
+mod fires;
 mod one_opening;
 mod openings;
 mod pieces;

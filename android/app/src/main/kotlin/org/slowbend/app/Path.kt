@@ -16,6 +16,7 @@ fun Place.path() = when (this) {
     is Place.Dishes -> "dishes/$cook"
     is Place.Watch -> "watch/$cook"
     is Place.Opening -> "opening/$cook/$pit"
+    is Place.Fire -> "fire/$cook/$pit"
     is Place.Trouble -> "trouble/$cook/$pit"
     is Place.FireOut -> "fire-out/$cook/$pit"
     is Place.TempLog -> "log/$cook"
@@ -47,6 +48,7 @@ fun placeOf(path: String): Place {
         "dishes" -> Place.Dishes(id)
         "watch" -> Place.Watch(id)
         "opening" -> Place.Opening(id.substringBefore('/'), id.substringAfter('/'))
+        "fire" -> Place.Fire(id.substringBefore('/'), id.substringAfter('/'))
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
         "fire-out" -> Place.FireOut(id.substringBefore('/'), id.substringAfter('/'))
         "log" -> Place.TempLog(id)

@@ -38,6 +38,7 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Settings -> Shown.Choices(settings(viewer, moment))
     // Until they have views of their own here, the screen of the cook stands for them.
     is Place.Opening -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.Fire -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Trouble -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.FireOut -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.TempLog -> Shown.Happened(timeline(viewer, place.cook, before, moment))
