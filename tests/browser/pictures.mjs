@@ -31,7 +31,7 @@ export async function pagesOf(page) {
   const opening = await page.locator("a[href$='/opening']").first().getAttribute("href");
   const pit = opening.replace(/\/opening$/, "");
   return {
-    start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, pits: `${now}/pits`, dishes: `${now}/dishes`, watch: `${now}/watch`, readings: `${now}/readings`, opening, trouble: `${pit}/trouble`, "fire-out": `${pit}/fire-out`, log: `${now}/log`,
+    start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, pits: `${now}/pits`, dishes: `${now}/dishes`, watch: `${now}/watch`, readings: `${now}/readings`, opening, fire: `${pit}/fire`, trouble: `${pit}/trouble`, "fire-out": `${pit}/fire-out`, log: `${now}/log`,
     card: `${now}/card`, again: `${now}/again`, take: "/card", meat: meats[0], check: `${meats[0]}/check`, "meat-readings": `${meats[0]}/readings`,
     cuts: "/demo/cuts", cut: "/demo/cuts/spare_ribs", thermometers: "/demo/thermometers", phones: "/phones", settings: "/demo/settings", wall: "/demo/wall", missing: "/nowhere",
   };

@@ -192,7 +192,8 @@ impl Glance<'_> {
     pub fn always(&self, cook: CookId, pits: &[PitId]) -> Vec<Button> {
         let mut all = vec![];
         for pit in pits.iter().copied() {
-            all.push(self.at_pit("button-fed", pit, self.feed(cook, pit)));
+            let feed = self.usual_feed(cook, pit);
+            all.extend(feed.map(|(what, act)| self.named_at(&what, pit, act)));
             all.push(self.at_pit("button-vent", pit, self.vent(cook, pit)));
             if self.holds_meat(cook, pit) {
                 let opening = Opening {
@@ -266,8 +267,12 @@ impl Glance<'_> {
     }
 
     fn at_pit(&self, label: &'static str, pit: PitId, act: Act) -> Button {
-        let (does, name) = (self.say.text(label), self.pit(pit));
-        let args = [("name", Arg::Text(&name)), ("does", Arg::Text(&does))];
+        self.named_at(&self.say.text(label), pit, act)
+    }
+
+    fn named_at(&self, does: &str, pit: PitId, act: Act) -> Button {
+        let name = self.pit(pit);
+        let args = [("name", Arg::Text(&name)), ("does", Arg::Text(does))];
         button(self.say.with("button-named", &args), act, Tone::Plain)
     }
 

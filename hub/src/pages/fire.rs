@@ -67,7 +67,7 @@ fn folded(sheet: &Sheet<'_>, id: &str, title: &str, lead: &str, groups: &[FireGr
 
 fn job(sheet: &Sheet<'_>, index: usize, step: &FireStep) -> Markup {
     html! {
-        details .card open[step.is_next] data-now[step.is_next] {
+        details .card.job open[step.is_next] data-now[step.is_next] {
             summary { h3 { (step.name) } span .state { (step.state) } }
             p .how { (step.how) }
             (parts::buttons_of(sheet, &format!("job-{index}"), &step.buttons, &step.name))
@@ -80,7 +80,7 @@ fn smoke(sheet: &Sheet<'_>, screen: &FireScreen) -> Markup {
     html! {
         section {
             h2 { (screen.smoke_title) }
-            (parts::lines(&screen.smoke))
+            div .quiet { (parts::lines(&screen.smoke)) }
             @if !screen.smoke_advice.is_empty() { ul .plain { @for advice in &screen.smoke_advice { li { (advice) } } } }
             (folded(sheet, "smoke", &screen.smoke_taps[0].heading, &screen.smoke_tell, &screen.smoke_taps))
         }

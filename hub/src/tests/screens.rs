@@ -262,10 +262,82 @@ async fn what_to_try_is_one_tap_away_in_both_languages() {
 async fn a_pit_that_is_not_there_is_told() {
     let (_folder, home) = home();
     let now = cook(&home, "Regatta lunch").await;
-    for page in ["opening", "trouble"] {
+    for page in ["opening", "fire", "trouble"] {
         let path = format!("{now}/pit/01936f1e-0000-7000-8000-000000000001/{page}");
         assert_eq!(get(&home, &path).await.status, StatusCode::NOT_FOUND);
         let sent = post(&home, &path, &[("token", &token()), ("back", &now)]).await;
         assert!(sent.status.is_client_error(), "{}", sent.body);
     }
+}
+
+#[tokio::test]
+async fn one_tap_on_the_fire_is_logged_undone_and_says_when_to_feed_next() {
+    let (_folder, home) = home();
+    let (now, opening) = on_the_drum(&home).await;
+    let fire = opening.replace("/opening", "/fire");
+    let page = get(&home, &fire).await.body;
+    assert!(
+        page.contains("not known yet") && page.contains("½ chimney"),
+        "{page}"
+    );
+    let tap = page.split("name=\"act\" value=\"").skip(1);
+    let tap = tap.filter_map(|rest| rest.split('"').next());
+    let tap = tap.map(|act| act.replace("&quot;", "\""));
+    let tap = tap
+        .into_iter()
+        .find(|act| act.contains("feed_units"))
+        .unwrap();
+    let before = entries(&home);
+    let form = [("token", &*token()), ("back", &fire), ("act", &tap)];
+    let done = post(&home, "/act", &form).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    assert_eq!(entries(&home), before + 1);
+    assert!(done.to.is_some_and(|to| to.starts_with(&fire)));
+    let page = get(&home, &fire).await.body;
+    assert!(
+        page.contains("½ chimney · ") && page.contains("rough"),
+        "{page}"
+    );
+    assert!(page.contains("Call me at"), "{page}");
+    assert!(
+        get(&home, &now).await.body.contains("Undo"),
+        "it can be taken back"
+    );
+    let spanish = get_in(&home, &fire, "es-MX").await.body;
+    assert!(
+        spanish.contains("Avísame a") && spanish.contains("½ chimenea"),
+        "{spanish}"
+    );
+}
+
+#[tokio::test]
+async fn what_a_chimney_weighs_here_is_typed_and_nonsense_is_told() {
+    let (_folder, home) = home();
+    let (now, opening) = on_the_drum(&home).await;
+    let fire = opening.replace("/opening", "/fire");
+    let pit = opening.split('/').nth(4).unwrap();
+    let unit = format!("{pit} chimney");
+    let weigh = format!("{now}/weigh");
+    let form = |weight: &'static str| {
+        let fields = [
+            ("form", "weigh"),
+            ("back", &*fire),
+            ("unit", &*unit),
+            ("weight", weight),
+        ];
+        fields.map(|(name, value)| (name.to_owned(), value.to_owned()))
+    };
+    for (typed, status) in [
+        ("4 lb", StatusCode::SEE_OTHER),
+        ("", StatusCode::UNPROCESSABLE_ENTITY),
+        ("0", StatusCode::UNPROCESSABLE_ENTITY),
+        ("900 kg", StatusCode::UNPROCESSABLE_ENTITY),
+        ("some", StatusCode::UNPROCESSABLE_ENTITY),
+    ] {
+        let fields = form(typed);
+        let fields: Vec<(&str, &str)> = fields.iter().map(|(a, b)| (&**a, &**b)).collect();
+        let answer = post(&home, &weigh, &fields).await;
+        assert_eq!(answer.status, status, "{typed}: {}", answer.body);
+    }
+    assert!(get(&home, &fire).await.body.contains("4 lb"));
 }

@@ -14,7 +14,7 @@ const HELD: Mk = Mk::from_f(250);
 
 impl Glance<'_> {
     /// What was done at that pit in that cook.
-    pub(super) fn care<'c>(&self, cook: &'c Cook, pit: &Pit) -> Option<&'c PitCare> {
+    pub(super) fn care_of<'c>(&self, cook: &'c Cook, pit: &Pit) -> Option<&'c PitCare> {
         cook.pits.get(&pit.id)
     }
 
@@ -24,7 +24,7 @@ impl Glance<'_> {
         cook: &Cook,
         pit: &Pit,
     ) -> Option<(i64, Option<(FuelUnit, i64)>)> {
-        let care = self.care(cook, pit)?;
+        let care = self.care_of(cook, pit)?;
         let heats = care
             .heats(pit.kind.value)
             .filter(|when| counts(when.at, self.now));
@@ -33,8 +33,8 @@ impl Glance<'_> {
     }
 
     /// The feeds of one cook, for the rhythm.
-    pub(super) fn feeds(&self, cook: &Cook, pit: &Pit) -> Vec<Feed> {
-        let care = self.care(cook, pit);
+    pub(super) fn feeds_of(&self, cook: &Cook, pit: &Pit) -> Vec<Feed> {
+        let care = self.care_of(cook, pit);
         let heats = care.into_iter().flat_map(|care| {
             let heats = care.heats(pit.kind.value);
             heats.map(move |when| (when, amount(care, when)))

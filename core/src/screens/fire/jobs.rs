@@ -14,7 +14,7 @@ use crate::{
 
 impl Glance<'_> {
     pub(super) fn fire_steps(&self, cook: &Cook, pit: &Pit) -> Vec<FireStep> {
-        let stands = self.stands(cook, pit);
+        let stands = self.fire_stands(cook, pit);
         let jobs = fire_jobs(pit.kind.value, &stands).into_iter();
         jobs.map(|(job, state)| FireStep {
             name: self.fire_job(job, pit.kind.value),
@@ -28,8 +28,8 @@ impl Glance<'_> {
     }
 
     /// How the fire stands since it was last shut down.
-    fn stands(&self, cook: &Cook, pit: &Pit) -> FireStands {
-        let care = self.care(cook, pit);
+    fn fire_stands(&self, cook: &Cook, pit: &Pit) -> FireStands {
+        let care = self.care_of(cook, pit);
         let did = |did: FireDid| {
             let all = care.into_iter().flat_map(|care| &care.did);
             let all = all.filter(move |(when, its)| *its == did && counts(when.at, self.now));
@@ -67,7 +67,7 @@ impl Glance<'_> {
         let on = cook.pieces.values().flat_map(|piece| &piece.stages);
         let on = on.filter(|passed| passed.stage == Stage::OnPit { pit: pit.id });
         let on = on.map(|passed| passed.when.at);
-        let care = self.care(cook, pit);
+        let care = self.care_of(cook, pit);
         let done = care.into_iter().flat_map(|care| {
             let times = [&care.fed, &care.opened].into_iter().flatten();
             let read = care.read.iter().map(|(when, ..)| when.at);
@@ -168,7 +168,7 @@ impl Glance<'_> {
         cook: &Cook,
         pit: &Pit,
     ) -> Option<(i64, crate::fire::SmokeSeen)> {
-        let seen = last_of(self.care(cook, pit), |care| &care.smoke, self.now);
+        let seen = last_of(self.care_of(cook, pit), |care| &care.smoke, self.now);
         seen.filter(|(at, _)| self.ahead(*at) > -30 * MINUTE)
     }
 }

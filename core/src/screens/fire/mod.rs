@@ -41,7 +41,7 @@ pub fn fire(
         pit: pit.id,
         title: say.with("fire-title", &[("pit", Arg::Text(&name))]),
         state: glance.pit_line_of(pit.id),
-        accept: glance.accept(cook, pit, next.as_ref()),
+        accept: glance.accept_feed(cook, pit, next.as_ref()),
         next: glance.fire_lines(cook, pit, next.as_ref()),
         rings: say.text("fire-never-rings"),
         feed: glance.feed_group(cook, pit),

@@ -30,20 +30,23 @@ impl Glance<'_> {
     /// By what was learned; else, where it is known how much was put on, by what is reckoned.
     pub(super) fn next_feed(&self, cook: &Cook, pit: &Pit) -> Option<NextFeed> {
         let weather = self.weather_at(cook, self.now);
-        let past: Vec<_> = self.past(cook).map(|past| self.feeds(past, pit)).collect();
+        let past: Vec<_> = self
+            .fires_past(cook)
+            .map(|past| self.feeds_of(past, pit))
+            .collect();
         let said = self.is_weather_said(cook);
-        let (feeds, loss) = (self.feeds(cook, pit), self.loss_w(pit, &weather));
+        let (feeds, loss) = (self.feeds_of(cook, pit), self.loss_w(pit, &weather));
         if let Some(rhythm) = rhythm(&feeds, &past, loss, said) {
             let at = |minutes: i64| minutes.saturating_mul(MINUTE);
             return Some(NextFeed {
                 low: at(rhythm.next_min.low),
                 likely: at(rhythm.next_min.likely),
                 high: at(rhythm.next_min.high),
-                basis: self.learned(&rhythm, said),
+                basis: self.fire_learned(&rhythm, said),
             });
         }
         let (last, amount) = self.last_feed(cook, pit)?;
-        let lasts = self.reckoned(cook, pit, amount?)?;
+        let lasts = self.fire_reckoned(cook, pit, amount?)?;
         let at = |minutes: i64| {
             last.div_euclid(MINUTE)
                 .saturating_add(minutes)
@@ -58,7 +61,7 @@ impl Glance<'_> {
     }
 
     /// The cooks before this one, the latest first.
-    fn past(&self, cook: &Cook) -> impl Iterator<Item = &Cook> {
+    fn fires_past(&self, cook: &Cook) -> impl Iterator<Item = &Cook> {
         let (began, demo) = (cook.started_at, cook.demo);
         let over = self.known.cooks.values();
         let over = over.filter(|past| !past.is_open() && past.started_at < began);
@@ -69,7 +72,7 @@ impl Glance<'_> {
     }
 
     /// How many minutes that much lasts by the heat balance.
-    fn reckoned(
+    fn fire_reckoned(
         &self,
         cook: &Cook,
         pit: &Pit,
@@ -98,7 +101,7 @@ impl Glance<'_> {
         Some(Spread::new(of(lasts.low), of(lasts.likely), of(lasts.high)))
     }
 
-    fn learned(&self, rhythm: &Rhythm, weather_said: bool) -> String {
+    fn fire_learned(&self, rhythm: &Rhythm, weather_said: bool) -> String {
         let (seen, past) = (rhythm.seen as i64, rhythm.past as i64);
         let line = match (seen, past) {
             (_, 0) => self
@@ -120,7 +123,7 @@ impl Glance<'_> {
 
     pub(super) fn fire_lines(&self, cook: &Cook, pit: &Pit, next: Option<&NextFeed>) -> Vec<Line> {
         let mut all = vec![self.feed_line(cook, pit, next)];
-        all.extend(self.accepted(cook, pit));
+        all.extend(self.feed_accepted(cook, pit));
         all.push(self.alone_line(pit, next));
         all.extend(self.openings_line(cook, pit));
         all
@@ -160,7 +163,7 @@ impl Glance<'_> {
         line(state, [between, next.basis.clone()].join(" "), weight)
     }
 
-    fn accepted(&self, cook: &Cook, pit: &Pit) -> Option<Line> {
+    fn feed_accepted(&self, cook: &Cook, pit: &Pit) -> Option<Line> {
         let plan = planned_feed(&self.known, cook, pit.id, self.now)?;
         let time = self.say.the_clock_day(plan.due, self.now);
         Some(Line {
@@ -193,7 +196,7 @@ impl Glance<'_> {
 
     /// Only where they move the finish by more than ten minutes.
     fn openings_line(&self, cook: &Cook, pit: &Pit) -> Option<Line> {
-        let opened = &self.care(cook, pit)?.opened;
+        let opened = &self.care_of(cook, pit)?.opened;
         let openings = opened
             .iter()
             .filter(|when| counts(when.at, self.now))
@@ -221,7 +224,12 @@ impl Glance<'_> {
     }
 
     /// The likely time, on five minutes; none where it is past, or stands already.
-    pub(super) fn accept(&self, cook: &Cook, pit: &Pit, next: Option<&NextFeed>) -> Option<Button> {
+    pub(super) fn accept_feed(
+        &self,
+        cook: &Cook,
+        pit: &Pit,
+        next: Option<&NextFeed>,
+    ) -> Option<Button> {
         let due = next?.likely.div_euclid(WHOLE_MS) * WHOLE_MS;
         let plan = planned_feed(&self.known, cook, pit.id, self.now);
         let stands = plan.is_some_and(|plan| plan.due == due);

@@ -23,7 +23,7 @@ pub(super) struct SmokeWords {
 
 impl Glance<'_> {
     pub(super) fn smoke_of(&self, cook: &Cook, pit: &Pit) -> SmokeWords {
-        let wood = last_of(self.care(cook, pit), |care| &care.wood, self.now);
+        let wood = last_of(self.care_of(cook, pit), |care| &care.wood, self.now);
         let wood = wood.map(|(_, wood)| wood);
         let input = self.smoke_input(cook, pit, wood);
         let answer = smoke(&input).expect("what is counted here is within its range");
@@ -72,7 +72,7 @@ impl Glance<'_> {
             .filter_map(|piece| self.on_since(piece, pit))
             .min();
         let minutes = |from: i64, to: i64| (to.saturating_sub(from) / MINUTE).clamp(0, 2_880);
-        let care = self.care(cook, pit);
+        let care = self.care_of(cook, pit);
         let fuel = care.into_iter().flat_map(|care| &care.fuel);
         let chunks = fuel.filter(|(when, unit, _)| {
             let counted = counts(when.at, self.now) && began.is_none_or(|began| when.at >= began);
@@ -136,7 +136,7 @@ impl Glance<'_> {
             };
             button(self.say.smoke_seen(seen), act, Tone::Plain)
         };
-        let wood = last_of(self.care(cook, pit), |care| &care.wood, self.now);
+        let wood = last_of(self.care_of(cook, pit), |care| &care.wood, self.now);
         let say_wood = |wood: SmokeWood| {
             let act = Act::SayWood {
                 cook: its,

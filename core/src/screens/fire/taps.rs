@@ -43,6 +43,20 @@ impl Glance<'_> {
         plan.is_some_and(|plan| plan.due <= due.at)
     }
 
+    /// The usual of such a pit put on by one tap; none where nothing burns in it.
+    pub(in crate::screens) fn usual_feed(&self, cook: CookId, pit: PitId) -> Option<(String, Act)> {
+        let kind = self.known.crew.pits.get(&pit)?.kind.value;
+        let (unit, quarters) = *puts_on(kind).iter().find(|(unit, _)| unit.feeds(kind))?;
+        let act = Act::FeedUnits {
+            cook,
+            pit,
+            unit,
+            quarters,
+            at: None,
+        };
+        Some((self.say.fuel(unit, quarters), act))
+    }
+
     /// What is put on, and that the fire was seen to.
     pub(in crate::screens) fn feed_taps(&self, cook: CookId, pit: PitId) -> Vec<Button> {
         let kind = self.known.crew.pits.get(&pit).map(|pit| pit.kind.value);
@@ -65,7 +79,7 @@ impl Glance<'_> {
     }
 
     pub(super) fn feed_group(&self, cook: &Cook, pit: &Pit) -> FireGroup {
-        let care = self.care(cook, pit);
+        let care = self.care_of(cook, pit);
         let last = care.into_iter().flat_map(|care| &care.fed);
         let last = last
             .filter(|when| counts(when.at, self.now))
@@ -99,7 +113,10 @@ impl Glance<'_> {
     }
 
     fn vent_group(&self, cook: &Cook, pit: &Pit, vent: Vent) -> FireGroup {
-        let set = self.care(cook, pit).into_iter().flat_map(|care| &care.set);
+        let set = self
+            .care_of(cook, pit)
+            .into_iter()
+            .flat_map(|care| &care.set);
         let set = set.filter(|(when, its, _)| *its == vent && counts(when.at, self.now));
         let last = set
             .max_by_key(|(when, ..)| when.at)

@@ -87,13 +87,13 @@ impl Glance<'_> {
         }
     }
 
-    /// A pit in one line that leads to its troubles while it is not as it should be, and else to all pits.
+    /// A pit in one line that leads to its troubles while it is not as it should be, and else to its fire.
     pub fn pit_line_to(&self, cook: &Cook, pit: PitId) -> Line {
         let line = self.pit_line_of(pit);
         let cook = cook.id;
         let link = match line.weight {
             Weight::Wake | Weight::Call => Place::Trouble { cook, pit },
-            _ => Place::Pits { cook },
+            _ => Place::Fire { cook, pit },
         };
         Line {
             link: Some(link),

@@ -174,6 +174,6 @@ fire-weigh-how = Weigh one of yours, and what is reckoned goes by it. Usual: { $
 fire-weigh-unit = One
 fire-weigh-weight-pounds = Weight (lb)
 fire-weigh-weight-kilograms = Weight (kg)
-fire-source = Order of jobs, strength of smoke, weights and losses: common practice, no source. Heating values are published (docs/fire.md). The maker's instructions come before all of it.
+fire-source = Order of jobs, strength of smoke, weights and losses: common practice, no source. Heating values are published. The maker's instructions come before all of it.
 ring-feed-planned-detail = The feed time that you accepted.
 because-feed-planned = You accepted this time to feed it.

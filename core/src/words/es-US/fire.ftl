@@ -173,6 +173,6 @@ fire-weigh-how = Pesa una de las tuyas y se calcula con eso. Lo usual: { $usual 
 fire-weigh-unit = Una
 fire-weigh-weight-pounds = Peso (lb)
 fire-weigh-weight-kilograms = Peso (kg)
-fire-source = Orden de los pasos, fuerza del humo, pesos y pérdidas: práctica común, sin fuente. Los valores de calor están publicados (docs/fire.md). Las instrucciones del fabricante van antes que todo.
+fire-source = Orden de los pasos, fuerza del humo, pesos y pérdidas: práctica común, sin fuente. Los valores de calor están publicados. Las instrucciones del fabricante van antes que todo.
 ring-feed-planned-detail = La hora de alimentar que aceptaste.
 because-feed-planned = Aceptaste esta hora para alimentarlo.
