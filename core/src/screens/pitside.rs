@@ -162,7 +162,7 @@ impl Glance<'_> {
     }
 
     /// The last act of the viewer's device, while it is fresh.
-    fn undo(&self, cook: &Cook) -> Option<Undo> {
+    pub(super) fn undo(&self, cook: &Cook) -> Option<Undo> {
         let last = cook.last_acts.get(&self.viewer.device)?;
         let until = last.recorded.saturating_add(UNDO_SHOWN_MS);
         let fresh =

@@ -15,6 +15,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &FireScreen) -> (Head, Markup) {
         (parts::lines(std::slice::from_ref(&screen.state)))
         section .fire {
             (group(sheet, "feed", &screen.feed))
+            @if let Some(undo) = &screen.undo { (parts::undo(sheet, undo)) }
             (parts::short_cautions(sheet, &screen.cautions))
         }
         section {

@@ -35,6 +35,11 @@ pub fn fire(
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
     let next = glance.next_feed(cook, pit);
     let smoke = glance.smoke_of(cook, pit);
+    let undo = glance.undo(cook);
+    let shown = undo
+        .iter()
+        .map(|undo| undo.until)
+        .filter(|until| *until > glance.now);
     let (say, name) = (glance.say, glance.pit(pit.id));
     Some(FireScreen {
         cook: cook.id,
@@ -45,6 +50,7 @@ pub fn fire(
         next: glance.fire_lines(cook, pit, next.as_ref()),
         rings: say.text("fire-never-rings"),
         feed: glance.feed_group(cook, pit),
+        undo: undo.clone(),
         vents: glance.vent_groups(cook, pit),
         vents_title: say.text("fire-vents"),
         jobs_title: say.text("fire-jobs"),
@@ -64,7 +70,7 @@ pub fn fire(
             false => vec![],
         },
         links: glance.fire_links(cook, pit),
-        until: glance.until(&dues),
+        until: shown.fold(glance.until(&dues), i64::min),
     })
 }
 

@@ -1,6 +1,7 @@
 //! The records of a fire.
 
 use crate::{
+    acts::Undo,
     ids::{CookId, PitId},
     screens::{Button, Caution, Line, Link, Slip, records::records},
 };
@@ -17,6 +18,7 @@ records! {
         /** Accepts the time to feed next: it rings then, and only then. */ accept: Option<Button>,
         /** What rings and what does not. */ rings: String,
         /** What is put on, one tap each. */ feed: FireGroup,
+        /** The last act of this device, to be taken back. */ undo: Option<Undo>,
         /** The vents, by quarters. */ vents: Vec<FireGroup>,
         /** Heading of the vents. */ vents_title: String,
         /** Heading of the jobs. */ jobs_title: String,
