@@ -9,10 +9,10 @@ use slowbend_core::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
-        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, ReadingsOf,
-        ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen, Timeline,
-        TroubleScreen, WatchScreen, WriteScreen,
+        BeginScreen, CardScreen, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen,
+        FireScreen, NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen,
+        ReadingsOf, ReadingsScreen, Settings, StartScreen, TempLogScreen, ThermometersScreen,
+        Timeline, TroubleScreen, WatchScreen, WriteScreen,
     },
     words::Viewer,
 };

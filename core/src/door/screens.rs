@@ -9,9 +9,10 @@ use crate::{
     moment::Moment,
     probes::Hearing,
     screens::{
-        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen, NightScreen,
-        OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings, StartInput,
-        StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen, WriteScreen,
+        self, CheckScreen, CutScreen, CutsScreen, DishesScreen, FireOutScreen, FireScreen,
+        NightScreen, OpeningScreen, PieceScreen, PitsScreen, Pitside, ProbesScreen, Settings,
+        StartInput, StartScreen, ThermometersScreen, Timeline, TroubleScreen, WatchScreen,
+        WriteScreen,
     },
     store::Group,
     words::{Viewer, Words},

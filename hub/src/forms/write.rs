@@ -32,7 +32,11 @@ pub async fn post(
             )
         },
         |back, _| match back {
-            Page::Pits(_) | Page::Dishes(_) | Page::Watch(_) | Page::FireOut(..) | Page::Fire(..) => back,
+            Page::Pits(_)
+            | Page::Dishes(_)
+            | Page::Watch(_)
+            | Page::FireOut(..)
+            | Page::Fire(..) => back,
             _ => Page::Now(cook),
         },
     )
