@@ -22,6 +22,7 @@ pub const CSS: &str = concat!(
     include_str!("css/readings.css"),
     include_str!("css/ahead.css"),
     include_str!("css/opening.css"),
+    include_str!("css/fire.css"),
     include_str!("css/log.css"),
     include_str!("css/kitchen.css"),
     include_str!("css/fire.css"),
