@@ -280,17 +280,6 @@ impl Slowbend {
         self.door().fire_out(viewer, cook, pit, moment)
     }
 
-    /// The fire of a pit.
-    pub fn fire(
-        &self,
-        viewer: &Viewer,
-        cook: CookId,
-        pit: PitId,
-        moment: &Moment,
-    ) -> Result<FireScreen, Trouble> {
-        self.door().fire(viewer, cook, pit, moment)
-    }
-
     /// The temperature log of a cook: see [`Slowbend::temp_log`](slowbend_core::door::Slowbend::temp_log).
     pub fn temp_log(
         &self,

@@ -360,31 +360,6 @@ impl Slowbend {
             .ok_or_else(|| no_pit(viewer))
     }
 
-    /// The fire of a pit. What past cooks taught of it is looked up too.
-    ///
-    /// # Errors
-    /// [`Trouble::Refused`] where there is no such cook or pit, or the disk's trouble.
-    pub fn fire(
-        &mut self,
-        viewer: &Viewer,
-        cook: CookId,
-        pit: PitId,
-        moment: &Moment,
-    ) -> Result<FireScreen, Trouble> {
-        self.notice_clock(moment);
-        self.want_cook(cook)?;
-        let began = self.known().cooks.get(&cook).map(|cook| cook.started_at);
-        let began = began.unwrap_or(i64::MIN);
-        let past = self
-            .store()?
-            .past_lines(began, screens::FIRES_PAST as i64)?;
-        for line in past {
-            self.want_cook(line.cook)?;
-        }
-        screens::fire(&seen_by(self, viewer), viewer, cook, pit, moment)
-            .ok_or_else(|| no_pit(viewer))
-    }
-
     /// Before you sleep.
     ///
     /// # Errors

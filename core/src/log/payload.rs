@@ -149,9 +149,7 @@ impl Payload {
             }) => vec![Job::ComeUp(*piece), Job::KeepHot(*piece)],
             Self::WentPast(fact) => [Job::ComeUp, Job::KeepHot, Job::PutAway]
                 .map(|job| job(fact.piece))
-                .into_iter()
-                .chain(fact.stage.jobs_done(fact.piece))
-                .collect(),
+                .to_vec(),
             Self::Opened(fact) => {
                 let wetted = fact.wetted.iter().map(|piece| Job::Wet(*piece));
                 let glazed = fact.glazed.iter().map(|piece| Job::Glaze(*piece));

@@ -25,7 +25,6 @@ pub const CSS: &str = concat!(
     include_str!("css/fire.css"),
     include_str!("css/log.css"),
     include_str!("css/kitchen.css"),
-    include_str!("css/fire.css"),
     include_str!("css/run-sheet.css"),
     include_str!("css/media.css"),
 );

@@ -229,6 +229,8 @@ fn planned() -> Vec<Payload> {
             watched: true,
             not_before: Some(kit::SIX - 4 * HOUR),
             late_min: Some(30),
+            cooler: true,
+            oven: false,
         },
     };
     vec![
