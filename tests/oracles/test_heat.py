@@ -127,7 +127,7 @@ def typical(grams_of_parts, half_thickness, shape):
     }
 
 
-# ndb 10080, 13803 and 10088 of core/tests/published/composition.csv: water, protein, fat, carbohydrate, ash.
+# ndb 10080 and 13803 of core/tests/published/composition.csv: water, protein, fat, carbohydrate, ash.
 MEATS = {
     "pork_butt": ([69.18, 17.42, 12.36, 0, 0.83], 4_000, 1 / 1.9 + 1 / 1.5, (1.9, 1.5)),
     "brisket": ([61.08, 18.42, 19.06, 0, 0.88], 6_000, 1 / 6.5 + 1 / 3.4, (6.5, 3.4)),

@@ -4,7 +4,7 @@ use super::{block::Step, lanes::Lanes, member::Params, number::Real, state::Stat
 
 /// What meat holds at some temperature over what it holds cold.
 ///
-/// Van der Sman's equilibrium (2007; from memory, held to the values computed from it in `docs/heat.md`):
+/// Van der Sman's equilibrium (2007; from memory, held to values computed from it):
 /// y = 0.745 − 0.345 / (1 + 30 exp(−0.25 (T − 52))) kg of water a kg of lean meat, as kg a kg of what is dry.
 #[inline(always)]
 pub fn holds<F: Real, const L: usize>(celsius: Lanes<F, L>) -> Lanes<F, L> {
@@ -120,5 +120,47 @@ fn draw<F: Real, const N: usize, const L: usize>(
     Draw {
         draws: stays_dry.positive(draws, none),
         eases: stays_dry.positive(eases, none),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Computed from the function apart from this code: °C, and kg of water a kg of lean meat.
+    const EQUILIBRIUM: [(f64, f64); 8] = [
+        (20.0, 0.7450),
+        (40.0, 0.7444),
+        (52.0, 0.7339),
+        (60.0, 0.6768),
+        (65.0, 0.5855),
+        (70.0, 0.4862),
+        (80.0, 0.4092),
+        (95.0, 0.4002),
+    ];
+
+    #[test]
+    fn hot_meat_holds_what_the_published_function_says() {
+        for (celsius, y) in EQUILIBRIUM {
+            let exact = y / (1.0 - y) * (0.255 / 0.745);
+            let (fine, fast) = (
+                holds(Lanes::<f64, 1>::all(celsius)),
+                holds(Lanes::<f32, 1>::all(celsius)),
+            );
+            assert!((fine.0[0] / exact - 1.0).abs() < 3e-4, "{celsius}");
+            assert!((fast.0[0].f64() - fine.0[0]).abs() < 1e-6, "{celsius}");
+        }
+    }
+
+    /// Water's viscosity at 20 and 80 °C is 1.002 and 0.355 mPa s (from memory), 0.404 at 70 °C.
+    #[test]
+    fn hot_juice_runs_as_much_faster_as_water() {
+        for (celsius, viscosity) in [(20.0, 1.002), (70.0, 0.404), (80.0, 0.355)] {
+            let ours = runs(Lanes::<f64, 1>::all(celsius)).0[0];
+            assert!(
+                (ours * viscosity / 0.404 - 1.0).abs() < 0.03,
+                "{celsius}: {ours}"
+            );
+        }
     }
 }
