@@ -23,10 +23,14 @@ pub const CSS: &str = concat!(
     include_str!("css/ahead.css"),
     include_str!("css/opening.css"),
     include_str!("css/fire.css"),
+    include_str!("css/media.css"),
+);
+
+/// The style of the pages that are printed, sent beside [`CSS`] with those only.
+pub const PAPER: &str = concat!(
     include_str!("css/log.css"),
     include_str!("css/kitchen.css"),
     include_str!("css/run-sheet.css"),
-    include_str!("css/media.css"),
 );
 
 /// The script of all pages; the last file begins it.
@@ -52,11 +56,16 @@ pub struct Asset {
 }
 
 /// All files. The pictures of the icon are made of `icon.svg` by `tests/browser/icons.mjs`.
-pub const ASSETS: [Asset; 7] = [
+pub const ASSETS: [Asset; 8] = [
     Asset {
         name: "slowbend.css",
         kind: "text/css; charset=utf-8",
         bytes: CSS.as_bytes(),
+    },
+    Asset {
+        name: "paper.css",
+        kind: "text/css; charset=utf-8",
+        bytes: PAPER.as_bytes(),
     },
     Asset {
         name: "slowbend.js",

@@ -46,7 +46,10 @@ pub fn whole(
     frame(
         sheet.reader,
         &head.title,
-        loads_anew(sheet.page, head),
+        Needs {
+            anew: loads_anew(sheet.page, head),
+            paper: is_printed(sheet.page),
+        },
         html! {
             (bar(sheet, tabs))
             div #ringing role="alert" hidden {
@@ -77,7 +80,7 @@ pub fn alone(reader: &Reader, heading: &str, sentence: &str, link: &str) -> Mark
     frame(
         reader,
         heading,
-        None,
+        Needs::default(),
         html! {
             header .bar { a .brand href="/" { (mark()) "Slowbend" } }
             main #main tabindex="-1" {
@@ -98,8 +101,29 @@ fn loads_anew(page: Page, head: &Head) -> Option<u32> {
     }
 }
 
-/// `anew`: after how many seconds the page loads itself where scripts are off.
-fn frame(reader: &Reader, title: &str, anew: Option<u32>, body: Markup) -> Markup {
+/// Whether the page is made to be printed, with a style of its own.
+const fn is_printed(page: Page) -> bool {
+    matches!(
+        page,
+        Page::TempLog(_)
+            | Page::Kitchen(_)
+            | Page::Sheet(_)
+            | Page::RunSheet(_)
+            | Page::HandOut(_)
+            | Page::Plan(_)
+    )
+}
+
+/// What a page needs of its frame.
+#[derive(Clone, Copy, Default)]
+struct Needs {
+    /// After how many seconds it loads itself where scripts are off.
+    anew: Option<u32>,
+    /// The style of what is printed.
+    paper: bool,
+}
+
+fn frame(reader: &Reader, title: &str, needs: Needs, body: Markup) -> Markup {
     let words = words(reader.viewer.locale);
     html! {
         (DOCTYPE)
@@ -111,8 +135,9 @@ fn frame(reader: &Reader, title: &str, anew: Option<u32>, body: Markup) -> Marku
                 meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4f0e2";
                 meta name="theme-color" media="(prefers-color-scheme: dark)" content="#16211f";
                 title { (title) " · Slowbend" }
-                @if let Some(seconds) = anew { noscript { meta http-equiv="refresh" content=(seconds); } }
+                @if let Some(seconds) = needs.anew { noscript { meta http-equiv="refresh" content=(seconds); } }
                 link rel="stylesheet" href=(assets::path("slowbend.css"));
+                @if needs.paper { link rel="stylesheet" href=(assets::path("paper.css")); }
                 link rel="icon" href=(assets::path("icon.svg")) type="image/svg+xml";
                 link rel="apple-touch-icon" href=(assets::path("icon-192.png"));
                 link rel="manifest" href=(assets::path("manifest.webmanifest"));

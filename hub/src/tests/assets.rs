@@ -11,9 +11,15 @@ const FIRST_PAGE_MAX: usize = 100_000;
 #[tokio::test]
 async fn the_first_page_with_all_its_files_is_light() {
     let (_folder, home) = home();
-    let page = get(&home, "/").await.body.len();
+    let page = get(&home, "/").await.body;
+    assert!(
+        !page.contains("paper.css"),
+        "only what is printed asks for it"
+    );
+    let page = page.len();
     let kept = get(&home, "/away").await.body.len() + get(&home, "/away.js").await.body.len();
-    let files: usize = ASSETS.iter().map(|asset| asset.bytes.len()).sum();
+    let asked = ASSETS.iter().filter(|asset| asset.name != "paper.css");
+    let files: usize = asked.map(|asset| asset.bytes.len()).sum();
     let all = page + kept + files;
     assert!(
         all < FIRST_PAGE_MAX,

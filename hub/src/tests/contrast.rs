@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::assets::CSS;
+use crate::assets::{CSS, PAPER};
 
 const TABLE: &str = include_str!("published/wcag_contrast.csv");
 
@@ -123,6 +123,7 @@ fn every_pair_is_clear_by_day_and_by_night() {
 fn no_color_stands_outside_the_pairs() {
     let plain = CSS
         .split(['{', '}', ';'])
+        .chain(PAPER.split(['{', '}', ';']))
         .filter_map(|line| line.split_once(':'));
     let used = plain.filter(|(name, _)| {
         let name = name.trim();
