@@ -10,7 +10,7 @@ use crate::moment::MINUTE;
 use serde::{Deserialize, Serialize};
 
 /// What a pit may be off by before anything is known, K. Common practice, no source.
-const BIAS_K: f64 = 9.0;
+const BIAS_K: f64 = 10.0;
 /// What a cut may be off by, logarithm. Common practice, no source.
 const PACE: f64 = 0.12;
 /// What one cook may be off by for itself, logarithm: about what heat leaves open. Tuned on the tuning family.

@@ -48,7 +48,7 @@ pub const SEEP: f32 = 1.2;
 /// Spread of what is let go.
 pub const LETS_GO: f32 = 0.2;
 /// Spread of the pit's bias in a pit that nothing is known of, K.
-pub const PIT_BIAS: f32 = 2.0;
+pub const PIT_BIAS: f32 = 2.5;
 /// Spread of conduction, logarithm.
 pub const CONDUCTS: f32 = 0.07;
 /// Spread of the time that becoming tender takes, logarithm.
@@ -58,7 +58,7 @@ pub const Z_MIDDLE: f32 = 18.0;
 /// Its spread, logarithm.
 pub const Z_SPREAD: f32 = 0.2;
 /// Over the usual time of the cut seeping falls by this, logarithm: bark closes the surface. Invented.
-pub const BARK: f32 = 1.5;
+pub const BARK: f32 = 1.8;
 /// Its spread, logarithm.
 pub const BARK_SPREAD: f32 = 0.8;
 /// The wet share of the surface falls by so much of that, logit.

@@ -5,15 +5,15 @@
 //! reading at a time: Anderson 2001, from memory). What the model itself gets wrong is a slowly changing slip of each member, so
 //! that readings which are wrong together are not counted as many. A check by feel weighs members softly and draws them anew.
 //! Then every member runs on to its own end: where those lie is the forecast, drawn together with Newton's law and its own record
-//! of errors near the end ([`blend`](mod@blend)). `docs/finish.md` says how it was measured, and what that can show.
+//! of errors near the end (`blend`). `docs/finish.md` says how it was measured, and what that can show.
 //!
-//! Laws: the same facts give the same bytes on every processor ([`dice`]); facts are taken in the order of the grid, whatever
+//! Laws: the same facts give the same bytes on every processor (`dice`); facts are taken in the order of the grid, whatever
 //! order they came in; state kept as bytes goes on to the same bytes; a forecast is a proposal, and nothing rings by it; nothing is
 //! called done below its published minimum.
 
 mod ahead;
 mod answer;
-pub mod blend;
+mod blend;
 mod crowd;
 mod dice;
 mod effects;

@@ -1,16 +1,20 @@
 //! Newton's law of cooling on the last hour's readings: near the end it is hard to beat. Start at [`to_go`].
 
 use super::{DoneWhen, Follow, Told, prior::celsius};
+use crate::{checks::cuts::cut_facts, units::Mk};
 
 /// Readings of so many minutes are taken.
 const MINUTES: i64 = 60;
 
-/// Minutes to go by it; none where a temperature does not end it, nothing was read, it does not rise, or the pit is too cold.
+/// Minutes to go by it, where feel decides to the middle of where the cut is usually done; none where nothing was read, it does not
+/// rise, or the pit is too cold.
 pub(super) fn to_go(follow: &Follow, told: &Told) -> Option<f64> {
-    let DoneWhen::Warm { temp } = told.done() else {
-        return None;
-    };
-    let (now, aim) = (follow.at(), celsius(temp));
+    let range = cut_facts(told.cut).done_range;
+    let aim = celsius(match told.done() {
+        DoneWhen::Warm { temp } => temp,
+        DoneWhen::Tender => Mk(range.low.0.midpoint(range.high.0)),
+    });
+    let now = follow.at();
     let (pit, _) = follow.steps().pit_lately(now, MINUTES);
     let read = smoothed(&follow.steps().probe_lately(now, MINUTES));
     if pit <= aim + 2.0 {

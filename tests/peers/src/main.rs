@@ -1,6 +1,6 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt heat drawn`)
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt heat drawn finish`)
 //! those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -9,6 +9,7 @@ mod crdt;
 mod csv_import;
 mod door;
 mod drawn;
+mod finish;
 mod fold;
 mod harness;
 mod heat;
@@ -26,7 +27,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 12] = [
+const BENCHES: [(&str, Bench); 13] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
@@ -39,6 +40,7 @@ const BENCHES: [(&str, Bench); 12] = [
     ("crdt", crdt::rows),
     ("heat", heat::rows),
     ("drawn", drawn::rows),
+    ("finish", finish::rows),
 ];
 
 fn main() -> Result<ExitCode> {

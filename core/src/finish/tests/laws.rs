@@ -138,12 +138,14 @@ fn a_forecast_in_single_steps_is_the_forecast_at_once() {
 fn one_wild_reading_moves_nothing_and_is_told() {
     let plain = butt(200);
     let mut wild = plain.clone();
-    let last = wild.core.len() - 1;
+    // The last one lies at the instant of the forecast, which is the next step's.
+    let last = wild.core.len() - 2;
     wild.core[last].temp = Mk::from_c_milli(104_000);
     let [plain, wild] = [&plain, &wild].map(|told| forecast_of(&followed(told), told));
     assert_eq!(wild.doubted, [0]);
-    let apart = (plain.likely.unwrap().middle - wild.likely.unwrap().middle).abs();
-    assert!(apart < 30 * MINUTE, "{apart}");
+    let [plain, wild] = [plain, wild].map(|forecast| forecast.likely.unwrap());
+    let (apart, wide) = ((plain.middle - wild.middle).abs(), plain.late - plain.early);
+    assert!(apart < wide / 2, "{apart} {wide}");
 }
 
 #[test]
@@ -172,4 +174,25 @@ fn what_cannot_be_is_refused_with_what_to_give() {
         heavy.to_string(),
         "The weight in grams is 90000: give one from 50 to 20000."
     );
+}
+
+/// Two phones show the same forecast. The numbers were made by this code on x86-64; they change where anything does that a
+/// forecast hangs on, and then [`ahead`](crate::ahead)'s version has to be raised.
+#[test]
+fn the_same_facts_come_to_the_same_bytes_on_every_processor() {
+    let told = butt(240);
+    let follow = followed(&told);
+    let forecast = serde_json::to_vec(&forecast_of(&follow, &told)).unwrap();
+    let hash = |bytes: &[u8]| blake3::hash(bytes).to_hex()[..16].to_owned();
+    assert_eq!(
+        [hash(&follow.to_bytes()), hash(&forecast)],
+        ["d66196183576a064", "2f6adbf449c47861"]
+    );
+}
+
+#[test]
+fn a_crowd_that_was_read_for_hours_does_not_fall_together() {
+    let told = butt(400);
+    let likely = forecast_of(&followed(&told), &told).likely.unwrap();
+    assert!(likely.late - likely.early > 20 * MINUTE, "{likely:?}");
 }

@@ -20,14 +20,23 @@ pub fn interval(rows: &[(usize, f64)]) -> (f64, f64, f64) {
         if n > 0.0 { all / n } else { f64::NAN }
     };
     let mut rng = Rng::new(1, 1);
-    let mut turns: Vec<f64> = (0..TURNS).map(|_| of(&mut (0..cooks.len()).map(|_| cooks[rng.below(cooks.len())]))).collect();
+    let mut turns: Vec<f64> = (0..TURNS)
+        .map(|_| of(&mut (0..cooks.len()).map(|_| cooks[rng.below(cooks.len())])))
+        .collect();
     turns.sort_by(f64::total_cmp);
-    (of(&mut cooks.iter().copied()), turns[TURNS / 40], turns[TURNS - 1 - TURNS / 40])
+    (
+        of(&mut cooks.iter().copied()),
+        turns[TURNS / 40],
+        turns[TURNS - 1 - TURNS / 40],
+    )
 }
 
 /// The standard error of a share, cooks drawn again.
 pub fn share(rows: &[Scored], of: impl Fn(&Scored) -> bool) -> (f64, f64) {
-    let rows: Vec<_> = rows.iter().map(|row| (row.cook, f64::from(u8::from(of(row))))).collect();
+    let rows: Vec<_> = rows
+        .iter()
+        .map(|row| (row.cook, f64::from(u8::from(of(row)))))
+        .collect();
     let (share, low, high) = interval(&rows);
     (share, (high - low) / 3.92)
 }

@@ -25,9 +25,18 @@ struct Kind {
 }
 
 /// A pit held at `set` °C, opened at `openings`, for `minutes`.
-pub fn pit(set: f64, openings: &[Minute], minutes: Minute, family: Family, bias: f64, rng: &mut Rng) -> Pit {
+pub fn pit(
+    set: f64,
+    openings: &[Minute],
+    minutes: Minute,
+    family: Family,
+    bias: f64,
+    rng: &mut Rng,
+) -> Pit {
     let kind = kind(family, rng);
-    let change = rng.chance(0.12).then(|| (rng.between(0.3, 0.8), rng.between(8.0, 20.0)));
+    let change = rng
+        .chance(0.12)
+        .then(|| (rng.between(0.3, 0.8), rng.between(8.0, 20.0)));
     let (mut wander, mut dip, mut level) = (0.0, 0.0, set);
     let mut phase = rng.unit() * kind.every;
     let mut air = Vec::with_capacity(minutes);

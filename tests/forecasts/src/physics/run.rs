@@ -22,7 +22,7 @@ pub enum Wrap {
 /// What is done to it.
 #[derive(Clone, Debug, Default)]
 pub struct Done {
-    /// Minutes of the mops, and kg/m² of each.
+    /// Minutes of the mops.
     pub mops: Vec<usize>,
     /// When it is wrapped, and in what.
     pub wrap: Option<(usize, Wrap)>,
@@ -40,20 +40,22 @@ pub enum Until {
 /// A cook as it went.
 #[derive(Clone, Debug)]
 pub struct Went {
-    /// °C each minute at the middle line from the coldest place outwards, five places a tenth of the half thickness apart.
+    /// °C each minute at the middle line from the coldest place outwards, six places a tenth of the half thickness apart.
     pub places: Vec<[f64; 6]>,
     /// How tender, 1 is done, each minute.
     pub tender: Vec<f64>,
     /// When it was done, minutes.
     pub done_min: Option<f64>,
-    /// What it lost, share of its weight.
-    pub lost: f64,
 }
 
 /// Cooks on until it is done, and an hour more so that no curve ends at the answer.
 pub fn run(meat: &Meat, air: &[f64], done: &Done, until: Until) -> Went {
     let mut body = Body::of(meat);
-    let mut went = Went { places: vec![], tender: vec![], done_min: None, lost: 0.0 };
+    let mut went = Went {
+        places: vec![],
+        tender: vec![],
+        done_min: None,
+    };
     let mut tender = 0.0;
     let mut before = 0.0;
     for (minute, air) in air.iter().enumerate() {
@@ -62,7 +64,10 @@ pub fn run(meat: &Meat, air: &[f64], done: &Done, until: Until) -> Went {
         if done.mops.contains(&minute) {
             body.mop(0.08);
         }
-        let wrap = done.wrap.filter(|(at, _)| minute >= *at).map(|(_, wrap)| wrap);
+        let wrap = done
+            .wrap
+            .filter(|(at, _)| minute >= *at)
+            .map(|(_, wrap)| wrap);
         body.minute(meat, *air, wrap);
         let coldest = body.coldest();
         if meat.tender_min > 0.0 {
@@ -74,7 +79,6 @@ pub fn run(meat: &Meat, air: &[f64], done: &Done, until: Until) -> Went {
         };
         if now >= at && went.done_min.is_none() {
             went.done_min = Some(minute as f64 + (at - before) / (now - before).max(1e-9));
-            went.lost = body.gone / body.kg;
         }
         before = now;
         if went.done_min.is_some_and(|at| minute as f64 > at + 60.0) {
@@ -95,23 +99,23 @@ struct Body {
     flows: Vec<f64>,
     /// kg driven out and still within.
     within: f64,
-    gone: f64,
-    kg: f64,
     area: f64,
 }
 
 impl Body {
     fn of(meat: &Meat) -> Self {
         let (food, grid) = (Food::of(meat.made_of, meat.conducts), Grid::of(meat));
-        let skin = Skin { celsius: meat.starts_at, film: 0.05, dried: 0.0 };
+        let skin = Skin {
+            celsius: meat.starts_at,
+            film: 0.05,
+            dried: 0.0,
+        };
         Self {
             cells: vec![meat.starts_at; grid.volumes.len()],
             given: vec![0.0; grid.volumes.len()],
             flows: vec![0.0; grid.volumes.len()],
             skins: vec![skin; grid.open.len()],
             within: 0.0,
-            gone: 0.0,
-            kg: food.density * grid.volumes.iter().sum::<f64>(),
             area: grid.open.iter().map(|open| open.area).sum(),
             food,
             grid,
@@ -124,13 +128,16 @@ impl Body {
             if !open.below {
                 skin.film += kg_m2;
                 let warm = kg_m2 * 4_180.0 * (self.cells[open.cell] - 15.0) * open.area;
-                self.cells[open.cell] -= warm / (self.food.capacity(60.0) * self.grid.volumes[open.cell]);
+                self.cells[open.cell] -=
+                    warm / (self.food.capacity(60.0) * self.grid.volumes[open.cell]);
             }
         }
     }
 
     fn minute(&mut self, meat: &Meat, air: f64, wrap: Option<Wrap>) {
-        let steps = (60.0 / self.food.step(self.grid.size.0, self.grid.size.1)).ceil().max(4.0);
+        let steps = (60.0 / self.food.step(self.grid.size.0, self.grid.size.1))
+            .ceil()
+            .max(4.0);
         for _ in 0..steps as usize {
             self.step(meat, air, wrap, 60.0 / steps);
         }
@@ -140,7 +147,6 @@ impl Body {
             self.given[cell] += more;
             let kg = more * self.food.water * self.food.density * self.grid.volumes[cell];
             self.within += kg * (1.0 - meat.drips);
-            self.gone += kg * meat.drips;
         }
     }
 
@@ -171,29 +177,43 @@ impl Body {
             };
             let inside = self.cells[open.cell];
             let conducts = self.food.conductivity(inside) / open.deep;
-            let (heat, off) = skin.go(meat, &around, inside, conducts, seeps, dt);
+            let heat = skin.go(meat, &around, inside, conducts, seeps, dt);
             self.flows[open.cell] += heat * open.area;
-            self.gone += off * open.area * dt;
         }
-        for (cell, flow) in self.cells.iter_mut().zip(&self.flows).enumerate().map(|(i, (c, f))| ((i, c), f)) {
-            let (i, celsius) = cell;
-            *celsius += flow * dt / (self.food.capacity(*celsius) * self.grid.volumes[i]);
+        for ((celsius, flow), volume) in self
+            .cells
+            .iter_mut()
+            .zip(&self.flows)
+            .zip(&self.grid.volumes)
+        {
+            *celsius += flow * dt / (self.food.capacity(*celsius) * volume);
         }
     }
 
     fn coldest(&self) -> f64 {
-        self.grid.middle.iter().map(|cell| self.cells[*cell]).fold(f64::INFINITY, f64::min)
+        self.grid
+            .middle
+            .iter()
+            .map(|cell| self.cells[*cell])
+            .fold(f64::INFINITY, f64::min)
     }
 
     fn mean(&self) -> f64 {
         let all: f64 = self.grid.volumes.iter().sum();
-        self.cells.iter().zip(&self.grid.volumes).map(|(c, v)| c * v).sum::<f64>() / all
+        self.cells
+            .iter()
+            .zip(&self.grid.volumes)
+            .map(|(c, v)| c * v)
+            .sum::<f64>()
+            / all
     }
 
     /// From the coldest place of the middle line up, a tenth of the half thickness at a time.
     fn places(&self) -> [f64; 6] {
         let line = &self.grid.middle;
-        let coldest = (0..line.len()).min_by(|a, b| self.cells[line[*a]].total_cmp(&self.cells[line[*b]])).unwrap_or(0);
+        let coldest = (0..line.len())
+            .min_by(|a, b| self.cells[line[*a]].total_cmp(&self.cells[line[*b]]))
+            .unwrap_or(0);
         let step = line.len() as f64 / 2.0 / 10.0;
         std::array::from_fn(|tenth| {
             let at = (coldest as f64 + tenth as f64 * step).min(line.len() as f64 - 1.001);

@@ -24,7 +24,13 @@ pub struct Ours<'a> {
 impl<'a> Ours<'a> {
     /// With so many members.
     pub fn of(cook: &'a Invented, key: u64, habits: Habits, members: usize) -> Self {
-        Self { cook, follow: None, habits, key, members }
+        Self {
+            cook,
+            follow: None,
+            habits,
+            key,
+            members,
+        }
     }
 
     /// What is known then, as it is told.
@@ -39,12 +45,46 @@ impl<'a> Ours<'a> {
             start: None,
             pit: temps(&cook.pit_said, now).collect(),
             pit_set: None,
-            core: temps(&cook.core_said, now).map(|one| CoreAt { at: one.at, temp: one.temp, probe: 0, by_hand: false }).collect(),
-            wraps: cook.done.wrap.iter().filter(|wrap| wrap.0 <= now).map(wrapped).collect(),
-            mops: cook.done.mops.iter().filter(|mop| **mop <= now).map(|mop| before(*mop)).collect(),
-            openings: cook.openings.iter().filter(|one| **one <= now).map(|one| before(*one)).collect(),
-            checks: cook.checks.iter().filter(|check| check.0 <= now).map(felt).collect(),
-            done_when: Some(cook.target.map_or(DoneWhen::Tender, |target| DoneWhen::Warm { temp: mk(target) })),
+            core: temps(&cook.core_said, now)
+                .map(|one| CoreAt {
+                    at: one.at,
+                    temp: one.temp,
+                    probe: 0,
+                    by_hand: false,
+                })
+                .collect(),
+            wraps: cook
+                .done
+                .wrap
+                .iter()
+                .filter(|wrap| wrap.0 <= now)
+                .map(wrapped)
+                .collect(),
+            mops: cook
+                .done
+                .mops
+                .iter()
+                .filter(|mop| **mop <= now)
+                .map(|mop| before(*mop))
+                .collect(),
+            openings: cook
+                .openings
+                .iter()
+                .filter(|one| **one <= now)
+                .map(|one| before(*one))
+                .collect(),
+            checks: cook
+                .checks
+                .iter()
+                .filter(|check| check.0 <= now)
+                .map(felt)
+                .collect(),
+            done_when: Some(
+                cook.target
+                    .map_or(DoneWhen::Tender, |target| DoneWhen::Warm {
+                        temp: mk(target),
+                    }),
+            ),
             habits: self.habits,
             key: self.key,
         }
@@ -56,7 +96,9 @@ impl<'a> Ours<'a> {
     /// Where an invented cook is none.
     pub fn forecast(&mut self, now: usize) -> Forecast {
         let told = self.told(now);
-        let mut follow = self.follow.take().unwrap_or_else(|| Follow::start_with(&told, self.members).expect("an invented cook can be"));
+        let mut follow = self.follow.take().unwrap_or_else(|| {
+            Follow::start_with(&told, self.members).expect("an invented cook can be")
+        });
         assert!(follow.tell(&told), "facts are told in order");
         while follow.work(&told) {}
         let forecast = forecast_of(&follow, &told);
@@ -67,7 +109,10 @@ impl<'a> Ours<'a> {
     /// Minutes to go, points in order.
     pub fn points(&mut self, now: usize) -> Vec<f64> {
         let points = self.forecast(now).points;
-        points.iter().map(|point| (point - at(now)) as f64 / 60_000.0).collect()
+        points
+            .iter()
+            .map(|point| (point - at(now)) as f64 / 60_000.0)
+            .collect()
     }
 }
 
@@ -86,7 +131,12 @@ fn mk(celsius: f64) -> Mk {
 }
 
 fn temps(said: &[Reading], now: usize) -> impl Iterator<Item = TempAt> + '_ {
-    said.iter().filter(move |one| one.minute <= now).map(|one| TempAt { at: before(one.minute), temp: mk(one.celsius) })
+    said.iter()
+        .filter(move |one| one.minute <= now)
+        .map(|one| TempAt {
+            at: before(one.minute),
+            temp: mk(one.celsius),
+        })
 }
 
 fn wrapped((minute, wrap): &(usize, Wrap)) -> WrapAt {
@@ -94,7 +144,10 @@ fn wrapped((minute, wrap): &(usize, Wrap)) -> WrapAt {
         Wrap::Paper => WrapKind::Paper,
         Wrap::Foil => WrapKind::Foil,
     };
-    WrapAt { at: before(*minute), wrap: Some(wrap) }
+    WrapAt {
+        at: before(*minute),
+        wrap: Some(wrap),
+    }
 }
 
 fn felt((minute, felt): &(usize, Said)) -> FeltAt {
@@ -102,5 +155,8 @@ fn felt((minute, felt): &(usize, Said)) -> FeltAt {
         Said::NotYet => Felt::NotYet,
         Said::Close => Felt::Close,
     };
-    FeltAt { at: before(*minute), felt }
+    FeltAt {
+        at: before(*minute),
+        felt,
+    }
 }

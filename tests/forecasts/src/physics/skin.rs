@@ -39,22 +39,38 @@ pub struct Skin {
 
 /// Vapor over water, Pa: Antoine's equation with the usual constants for 1 to 100 °C and mmHg (from memory).
 pub fn vapor_pa(celsius: f64) -> f64 {
-    133.322 * (2.302_585 * (8.071_31 - 1_730.63 / (233.426 + celsius.clamp(0.0, 130.0)))).exp()
+    133.322
+        * (std::f64::consts::LN_10 * (8.071_31 - 1_730.63 / (233.426 + celsius.clamp(0.0, 130.0))))
+            .exp()
 }
 
 impl Skin {
     /// Goes on by `dt` seconds over a cell at `inside` °C with `conducts` W/(m² K) up to the surface; `seeps` kg/(m² s) come from
-    /// within. Gives the heat into the cell, W/m², and what dried off, kg/(m² s).
-    pub fn go(&mut self, meat: &Meat, around: &Around, inside: f64, conducts: f64, seeps: f64, dt: f64) -> (f64, f64) {
+    /// within. Gives the heat into the cell, W/m².
+    pub fn go(
+        &mut self,
+        meat: &Meat,
+        around: &Around,
+        inside: f64,
+        conducts: f64,
+        seeps: f64,
+        dt: f64,
+    ) -> f64 {
         let left = self.dried / meat.stock;
-        let supply = meat.supply * if meat.hyperbolic { 1.0 / (1.0 + left * left) } else { (-left).exp() };
+        let supply = meat.supply
+            * if meat.hyperbolic {
+                1.0 / (1.0 + left * left)
+            } else {
+                (-left).exp()
+            };
         let wet = self.film / (self.film + HALF_WET);
         let transfer = around.convection * 0.622 / (1_007.0 * 0.9 * 101_325.0) * around.open;
         let most = self.film / dt + supply + seeps;
         let dries = |ts: f64| (transfer * wet * (vapor_pa(ts) - around.vapor_pa)).clamp(0.0, most);
         let kelvin = |c: f64| c + 273.15;
         let gains = |ts: f64| {
-            let shines = around.emissivity * STEFAN * (kelvin(around.air).powi(4) - kelvin(ts).powi(4));
+            let shines =
+                around.emissivity * STEFAN * (kelvin(around.air).powi(4) - kelvin(ts).powi(4));
             around.convection * (around.air - ts) + shines - LATENT * dries(ts)
         };
         // Two steps of the secant rule from where it was: the surface itself holds no heat.
@@ -62,12 +78,13 @@ impl Skin {
             let off = gains(self.celsius) - conducts * (self.celsius - inside);
             let warmer = self.celsius + 0.05;
             let slope = (gains(warmer) - conducts * (warmer - inside) - off) / 0.05;
-            self.celsius = (self.celsius - (off / slope).clamp(-15.0, 15.0)).clamp(0.0, around.air.max(inside) + 1.0);
+            self.celsius = (self.celsius - (off / slope).clamp(-15.0, 15.0))
+                .clamp(0.0, around.air.max(inside) + 1.0);
         }
         let off = dries(self.celsius);
         let from_within = supply * (1.0 - (self.film / FULL).min(1.0));
         self.film = (self.film + (from_within + seeps - off) * dt).clamp(0.0, FULL);
         self.dried += from_within * dt;
-        (conducts * (self.celsius - inside), off)
+        conducts * (self.celsius - inside)
     }
 }

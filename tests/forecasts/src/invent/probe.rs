@@ -27,13 +27,22 @@ pub struct Probe {
 impl Probe {
     /// Draws one for a cook that takes about so many minutes.
     pub fn drawn(about: f64, rng: &mut Rng) -> Self {
-        let off = if rng.chance(0.5) { 0.0 } else { rng.between(0.0, 0.45) };
+        let off = if rng.chance(0.5) {
+            0.0
+        } else {
+            rng.between(0.0, 0.45)
+        };
         let mut stretch = |share: f64, least: f64, most: f64| {
             let from = rng.between(0.1, 0.9) * about;
             let long = rng.between(least, most);
-            rng.chance(share).then_some((from as usize, (from + long) as usize))
+            rng.chance(share)
+                .then_some((from as usize, (from + long) as usize))
         };
-        let (gap, in_fire, moves) = (stretch(0.2, 15.0, 75.0), stretch(0.03, 5.0, 25.0), stretch(0.12, 0.0, 1.0));
+        let (gap, in_fire, moves) = (
+            stretch(0.2, 15.0, 75.0),
+            stretch(0.03, 5.0, 25.0),
+            stretch(0.12, 0.0, 1.0),
+        );
         Self {
             off,
             noise: rng.between(0.1, 0.5),
@@ -54,13 +63,21 @@ impl Probe {
     }
 
     /// What it says each five minutes. `at(minute, off)` is the meat's own temperature at a place.
-    pub fn read(&self, minutes: usize, air: &[f64], at: impl Fn(usize, f64) -> f64, rng: &mut Rng) -> Vec<Reading> {
+    pub fn read(
+        &self,
+        minutes: usize,
+        air: &[f64],
+        at: impl Fn(usize, f64) -> f64,
+        rng: &mut Rng,
+    ) -> Vec<Reading> {
         let mut drift = 0.0;
         let mut said = vec![];
         for minute in (0..minutes).step_by(5) {
             drift += self.drift * rng.normal();
             let noise = self.noise * rng.normal();
-            let within = |stretch: &Option<(usize, usize)>| stretch.is_some_and(|(from, to)| (from..to).contains(&minute));
+            let within = |stretch: &Option<(usize, usize)>| {
+                stretch.is_some_and(|(from, to)| (from..to).contains(&minute))
+            };
             let wild = rng.chance(self.wild).then(|| rng.between(-40.0, 60.0));
             if within(&self.gap) {
                 continue;

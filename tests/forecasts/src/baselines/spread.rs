@@ -42,5 +42,8 @@ impl Spread {
 }
 
 fn class(said: f64) -> usize {
-    CLASSES.iter().position(|end| said < *end).unwrap_or(CLASSES.len() - 1)
+    CLASSES
+        .iter()
+        .position(|end| said < *end)
+        .unwrap_or(CLASSES.len() - 1)
 }

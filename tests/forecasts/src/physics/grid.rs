@@ -52,7 +52,10 @@ impl Grid {
     pub fn of(meat: &Meat) -> Self {
         let (dx, dy) = (meat.wide / 2.0 / ACROSS as f64, meat.thick / UP as f64);
         let inside = |i: usize, j: usize| {
-            let (x, y) = ((i as f64 + 0.5) / ACROSS as f64, (j as f64 + 0.5) / UP as f64 * 2.0 - 1.0);
+            let (x, y) = (
+                (i as f64 + 0.5) / ACROSS as f64,
+                (j as f64 + 0.5) / UP as f64 * 2.0 - 1.0,
+            );
             !meat.ellipse || x * x + y * y <= 1.02
         };
         let mut ids = vec![None; ACROSS * UP];
@@ -73,7 +76,11 @@ impl Grid {
             }
             grid.middle.extend(ids[j * ACROSS]);
         }
-        let id = |i: usize, j: usize| (i < ACROSS && j < UP).then(|| ids[j * ACROSS + i]).flatten();
+        let id = |i: usize, j: usize| {
+            (i < ACROSS && j < UP)
+                .then(|| ids[j * ACROSS + i])
+                .flatten()
+        };
         for j in 0..UP {
             for i in 0..ACROSS {
                 let Some(a) = id(i, j) else { continue };
@@ -94,8 +101,17 @@ impl Grid {
 
     fn join(&mut self, a: usize, b: Option<usize>, area: f64, apart: f64, below: bool) {
         match b {
-            Some(b) => self.faces.push(Face { a, b, over: area / apart }),
-            None => self.open.push(Open { cell: a, area, deep: apart / 2.0, below }),
+            Some(b) => self.faces.push(Face {
+                a,
+                b,
+                over: area / apart,
+            }),
+            None => self.open.push(Open {
+                cell: a,
+                area,
+                deep: apart / 2.0,
+                below,
+            }),
         }
     }
 

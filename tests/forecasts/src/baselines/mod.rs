@@ -31,7 +31,8 @@ impl Known<'_> {
     pub fn pit(&self) -> Option<f64> {
         let from = self.now.saturating_sub(60);
         let said = middle_of_three(&self.cook.pit_said, from, self.now);
-        (!said.is_empty()).then(|| said.iter().map(|one| one.celsius).sum::<f64>() / said.len() as f64)
+        (!said.is_empty())
+            .then(|| said.iter().map(|one| one.celsius).sum::<f64>() / said.len() as f64)
     }
 }
 
@@ -40,9 +41,17 @@ fn middle_of_three(said: &[Reading], from: usize, now: usize) -> Vec<Reading> {
     let first = said.partition_point(|one| one.minute < from);
     (first..till)
         .map(|i| {
-            let mut three = [said[i.saturating_sub(1)], said[i], said[(i + 1).min(till - 1)]].map(|one| one.celsius);
+            let mut three = [
+                said[i.saturating_sub(1)],
+                said[i],
+                said[(i + 1).min(till - 1)],
+            ]
+            .map(|one| one.celsius);
             three.sort_by(f64::total_cmp);
-            Reading { minute: said[i].minute, celsius: three[1] }
+            Reading {
+                minute: said[i].minute,
+                celsius: three[1],
+            }
         })
         .collect()
 }
@@ -50,7 +59,9 @@ fn middle_of_three(said: &[Reading], from: usize, now: usize) -> Vec<Reading> {
 /// Slope and value at `at` of the straight line that fits best; none for fewer than three points.
 pub fn fit(points: &[(f64, f64)], at: f64) -> Option<(f64, f64)> {
     let n = points.len() as f64;
-    let (x, y) = points.iter().fold((0.0, 0.0), |(x, y), point| (x + point.0 / n, y + point.1 / n));
+    let (x, y) = points.iter().fold((0.0, 0.0), |(x, y), point| {
+        (x + point.0 / n, y + point.1 / n)
+    });
     let (mut xx, mut xy) = (0.0, 0.0);
     for point in points {
         xx += (point.0 - x) * (point.0 - x);

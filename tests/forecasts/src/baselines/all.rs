@@ -33,7 +33,8 @@ impl Baselines {
 
     /// What each says: points in order, minutes to go. What cannot say goes by weight.
     pub fn points(&self, known: &Known) -> [Vec<f64>; 3] {
-        let mut points = [(); 3].map(|()| self.spreads[2].points(weight::to_go(known).unwrap_or(0.0)));
+        let mut points =
+            [(); 3].map(|()| self.spreads[2].points(weight::to_go(known).unwrap_or(0.0)));
         for (i, said) in say(known) {
             points[i] = self.spreads[i].points(said);
         }
@@ -42,6 +43,12 @@ impl Baselines {
 }
 
 fn say(known: &Known) -> impl Iterator<Item = (usize, f64)> {
-    let said = [line::to_go(known), newton::to_go(known), weight::to_go(known)];
-    said.into_iter().enumerate().filter_map(|(i, said)| Some((i, said?)))
+    let said = [
+        line::to_go(known),
+        newton::to_go(known),
+        weight::to_go(known),
+    ];
+    said.into_iter()
+        .enumerate()
+        .filter_map(|(i, said)| Some((i, said?)))
 }

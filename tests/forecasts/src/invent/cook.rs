@@ -50,10 +50,12 @@ pub struct Invented {
     pub checks: Vec<(usize, Felt)>,
     /// The temperature it is to reach, °C; none where it is tender when it is tender.
     pub target: Option<f64>,
+    /// What the pit is held at, °C.
+    pub set: f64,
+    /// What ends it in truth.
+    pub until: Until,
     /// The answer: minutes from when it came on.
     pub finished: f64,
-    /// Share of its weight that it lost.
-    pub lost: f64,
 }
 
 /// The cook of that number. One that is not done after twenty hours is drawn again.
@@ -70,11 +72,6 @@ pub fn invent_with(family: Family, seed: u64, number: u64, bias: Option<f64>) ->
             return cook;
         }
     }
-}
-
-/// A cook of one cut.
-pub fn invent_of(cut: Cut, family: Family, seed: u64, number: u64) -> Option<Invented> {
-    one(cut, family, None, &mut Rng::new(seed, number))
 }
 
 fn a_cut(rng: &mut Rng) -> Cut {
@@ -96,7 +93,10 @@ fn one(cut: Cut, family: Family, bias: Option<f64>, rng: &mut Rng) -> Option<Inv
     let meat = meat(cut, family, rng);
     let usual = usual_min(&facts, meat.grams);
     let celsius = |mk: i64| mk as f64 / 1e3 - 273.15;
-    let set = rng.between(celsius(facts.time_at.low.0) - 6.0, celsius(facts.time_at.high.0) + 6.0);
+    let set = rng.between(
+        celsius(facts.time_at.low.0) - 6.0,
+        celsius(facts.time_at.high.0) + 6.0,
+    );
     let (done, mut openings) = what_is_done(&facts, usual, rng);
     let felt = facts.done_by == DoneBy::Feel;
     let tries: Vec<usize> = match felt {
@@ -108,7 +108,11 @@ fn one(cut: Cut, family: Family, bias: Option<f64>, rng: &mut Rng) -> Option<Inv
     let pit = pit(set, &openings, MOST_MIN, family, bias, rng);
     let (low, high) = (facts.done_range.low.0, facts.done_range.high.0);
     let target = (!felt).then(|| celsius(low) + (celsius(high) - celsius(low)) * rng.unit());
-    let beside = if facts.done_by == DoneBy::Temperature { 0.0 } else { 0.5 * rng.normal() };
+    let beside = if facts.done_by == DoneBy::Temperature {
+        0.0
+    } else {
+        0.5 * rng.normal()
+    };
     let until = target.map_or(Until::Tender, |target| Until::Celsius(target + beside));
     let went = run(&meat, &pit.air, &done, until);
     let finished = went.done_min?;
@@ -116,7 +120,12 @@ fn one(cut: Cut, family: Family, bias: Option<f64>, rng: &mut Rng) -> Option<Inv
     let has_probe = !felt || rng.chance(0.5);
     let minutes = finished as usize + 1;
     let core_said = match has_probe {
-        true => probe.read(minutes, &pit.air, |minute, off| at_place(&went, minute, off), rng),
+        true => probe.read(
+            minutes,
+            &pit.air,
+            |minute, off| at_place(&went, minute, off),
+            rng,
+        ),
         false => vec![],
     };
     let checks = felt_at(&tries, &went, minutes, rng);
@@ -127,8 +136,9 @@ fn one(cut: Cut, family: Family, bias: Option<f64>, rng: &mut Rng) -> Option<Inv
         openings,
         checks,
         target,
+        set,
+        until,
         finished,
-        lost: went.lost,
         meat,
         pit,
     })
@@ -137,12 +147,18 @@ fn one(cut: Cut, family: Family, bias: Option<f64>, rng: &mut Rng) -> Option<Inv
 fn what_is_done(facts: &CutFacts, usual: f64, rng: &mut Rng) -> (Done, Vec<usize>) {
     use slowbend_core::checks::cuts::{BastingHint, WrapKind};
     let wrap = (!facts.wraps.is_empty() && rng.chance(0.4)).then(|| {
-        let kind = if rng.chance(0.5) && facts.wraps.contains(&WrapKind::Paper) { Wrap::Paper } else { Wrap::Foil };
+        let kind = if rng.chance(0.5) && facts.wraps.contains(&WrapKind::Paper) {
+            Wrap::Paper
+        } else {
+            Wrap::Foil
+        };
         ((rng.between(0.45, 0.7) * usual) as usize, kind)
     });
     let every = match facts.basting {
         BastingHint::Dry => None,
-        BastingHint::Mop { every_minutes } | BastingHint::Spritz { every_minutes } => Some(every_minutes as usize),
+        BastingHint::Mop { every_minutes } | BastingHint::Spritz { every_minutes } => {
+            Some(every_minutes as usize)
+        }
     };
     let last = wrap.map_or(MOST_MIN, |(at, _)| at);
     let mops: Vec<usize> = match every.filter(|_| rng.chance(0.5)) {
@@ -162,16 +178,30 @@ fn at_place(went: &Went, minute: usize, off: f64) -> f64 {
 fn said_of(pit: &Pit, minutes: usize, rng: &mut Rng) -> Vec<Reading> {
     (0..minutes)
         .step_by(5)
-        .map(|minute| Reading { minute, celsius: pit.air[minute] + pit.bias + rng.normal() })
+        .map(|minute| Reading {
+            minute,
+            celsius: pit.air[minute] + pit.bias + rng.normal(),
+        })
         .collect()
 }
 
 fn felt_at(tries: &[usize], went: &Went, minutes: usize, rng: &mut Rng) -> Vec<(usize, Felt)> {
     let mut felt = vec![];
     for at in tries.iter().filter(|at| **at < minutes) {
-        let wrong = if rng.chance(1.0 / 12.0) { rng.between(-0.3, 0.3) } else { 0.0 };
+        let wrong = if rng.chance(1.0 / 12.0) {
+            rng.between(-0.3, 0.3)
+        } else {
+            0.0
+        };
         let seems = went.tender[*at] + 0.05 * rng.normal() + wrong;
-        felt.push((*at, if seems < 0.82 { Felt::NotYet } else { Felt::Close }));
+        felt.push((
+            *at,
+            if seems < 0.82 {
+                Felt::NotYet
+            } else {
+                Felt::Close
+            },
+        ));
     }
     felt
 }

@@ -31,8 +31,15 @@ pub struct Scored {
 
 /// Scores points, in order, against the truth.
 pub fn score(cook: usize, tenth: usize, points: &[f64], truth: f64) -> Scored {
-    let [low, quarter, middle, more, high] = [0.1, 0.25, 0.5, 0.75, 0.9].map(|share| quantile(points, share));
-    let pinball = |share: f64, said: f64| if truth >= said { share * (truth - said) } else { (1.0 - share) * (said - truth) };
+    let [low, quarter, middle, more, high] =
+        [0.1, 0.25, 0.5, 0.75, 0.9].map(|share| quantile(points, share));
+    let pinball = |share: f64, said: f64| {
+        if truth >= said {
+            share * (truth - said)
+        } else {
+            (1.0 - share) * (said - truth)
+        }
+    };
     Scored {
         cook,
         tenth,
@@ -57,8 +64,16 @@ pub fn quantile(points: &[f64], share: f64) -> f64 {
 /// The mean distance to the truth less half the mean distance between two points (Gneiting and Raftery 2007; from memory).
 pub fn crps(points: &[f64], truth: f64) -> f64 {
     let n = points.len() as f64;
-    let away: f64 = points.iter().map(|point| (point - truth).abs()).sum::<f64>() / n;
-    let apart: f64 = points.iter().enumerate().map(|(i, point)| (2.0 * i as f64 + 1.0 - n) * point).sum::<f64>();
+    let away: f64 = points
+        .iter()
+        .map(|point| (point - truth).abs())
+        .sum::<f64>()
+        / n;
+    let apart: f64 = points
+        .iter()
+        .enumerate()
+        .map(|(i, point)| (2.0 * i as f64 + 1.0 - n) * point)
+        .sum::<f64>();
     away - apart / (n * n)
 }
 
@@ -71,7 +86,11 @@ pub fn mean(of: impl Iterator<Item = f64>) -> f64 {
 /// The middle one.
 pub fn median(mut of: Vec<f64>) -> f64 {
     of.sort_by(f64::total_cmp);
-    if of.is_empty() { f64::NAN } else { quantile(&of, 0.5) }
+    if of.is_empty() {
+        f64::NAN
+    } else {
+        quantile(&of, 0.5)
+    }
 }
 
 #[cfg(test)]
@@ -82,7 +101,9 @@ mod tests {
     /// memory). Here by points at its quantiles, which three hundred of come within a hundredth of.
     #[test]
     fn the_score_of_a_normal_distribution_is_its_closed_form() {
-        let points: Vec<f64> = (0..1_001).map(|i| normal_quantile((i as f64 + 0.5) / 1_001.0)).collect();
+        let points: Vec<f64> = (0..1_001)
+            .map(|i| normal_quantile((i as f64 + 0.5) / 1_001.0))
+            .collect();
         assert!((crps(&points, 0.0) - 0.233_70).abs() < 2e-3);
     }
 
@@ -91,16 +112,34 @@ mod tests {
         let (mut low, mut high) = (-6.0f64, 6.0f64);
         for _ in 0..40 {
             let middle = (low + high) / 2.0;
-            if below(middle) < share { low = middle } else { high = middle }
+            if below(middle) < share {
+                low = middle
+            } else {
+                high = middle
+            }
         }
         low
     }
 
     fn below(x: f64) -> f64 {
-        let (steps, density) = (200, |x: f64| (-x * x / 2.0).exp() / std::f64::consts::TAU.sqrt());
+        let (steps, density) = (200, |x: f64| {
+            (-x * x / 2.0).exp() / std::f64::consts::TAU.sqrt()
+        });
         let h = (x + 8.0) / steps as f64;
-        let weight = |i: usize| if i == 0 || i == steps { 1.0 } else if i % 2 == 1 { 4.0 } else { 2.0 };
-        (0..=steps).map(|i| weight(i) * density(-8.0 + i as f64 * h)).sum::<f64>() * h / 3.0
+        let weight = |i: usize| {
+            if i == 0 || i == steps {
+                1.0
+            } else if i % 2 == 1 {
+                4.0
+            } else {
+                2.0
+            }
+        };
+        (0..=steps)
+            .map(|i| weight(i) * density(-8.0 + i as f64 * h))
+            .sum::<f64>()
+            * h
+            / 3.0
     }
 
     #[test]
