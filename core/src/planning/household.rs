@@ -96,7 +96,7 @@ fn is_open(piece: &Piece, now: i64) -> bool {
     let stage = piece.stage(now).map(|passed| passed.stage);
     !matches!(
         stage,
-        Some(Stage::CutUp | Stage::Served | Stage::PutAway | Stage::Reheated)
+        Some(Stage::CutUp | Stage::Served | Stage::PutAway | Stage::Reheated | Stage::ThrownAway)
     )
 }
 

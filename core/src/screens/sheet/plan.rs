@@ -174,14 +174,13 @@ impl Glance<'_> {
     }
 
     fn proposals(&self, cook: &Cook, proposed: &Proposed) -> Vec<PlanProposal> {
-        let many = proposed.proposals.len();
         let all = proposed.proposals.iter().enumerate();
         let made = all.map(|(nr, proposal)| {
             let plan = &proposal.plan;
             let time = self.say.clock_day(plan.serve.at, self.now);
-            let heading = match (nr, many) {
-                (0, _) => self.say.text("plan-first"),
-                (nr, _) => self
+            let heading = match nr {
+                0 => self.say.text("plan-first"),
+                nr => self
                     .say
                     .with("plan-other", &[("nr", Arg::Number(nr as i64))]),
             };
