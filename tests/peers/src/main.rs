@@ -1,6 +1,7 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt heat drawn`)
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings plan crdt heat
+//! drawn`)
 //! those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -16,6 +17,7 @@ mod invent;
 mod openings;
 mod pages;
 mod place;
+mod plan;
 mod safety;
 mod screens;
 mod syncs;
@@ -26,7 +28,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 12] = [
+const BENCHES: [(&str, Bench); 13] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
@@ -36,6 +38,7 @@ const BENCHES: [(&str, Bench); 12] = [
     ("chart", chart::rows),
     ("csv", csv_import::rows),
     ("openings", openings::rows),
+    ("plan", plan::rows),
     ("crdt", crdt::rows),
     ("heat", heat::rows),
     ("drawn", drawn::rows),
