@@ -12,8 +12,8 @@ use crate::plan::{
 
 /// The most settings that are kept to be searched.
 const KEPT_MAX: usize = 200_000;
-/// So many bounds of settings count as one node.
-const BOUNDS_A_NODE: i64 = 16;
+/// So many tasks of bounds of settings count as one node.
+const TASKS_A_NODE: i64 = 96;
 
 /// A setting and its bound.
 pub(super) type Bounded = (u128, Vec<usize>);
@@ -33,17 +33,7 @@ impl<'a> Settings<'a> {
         let none = || -> Vec<Vec<Least>> {
             let tasks = model.tasks.iter();
             let slots = |task: &Task| model.servings[task.serving].len();
-            tasks
-                .map(|task| {
-                    vec![
-                        Least {
-                            alone: NEVER,
-                            least: NEVER
-                        };
-                        slots(task)
-                    ]
-                })
-                .collect()
+            tasks.map(|task| vec![Least::NONE; slots(task)]).collect()
         };
         let mut after = vec![none()];
         for pit in (0..model.pits.len()).rev() {
@@ -80,44 +70,55 @@ impl<'a> Settings<'a> {
                 least.or(self.table.at(task, serve, pit, *profile))
             })
         };
-        let steps =
-            (0..begun.len()).filter(|pit| self.model.pits[*pit].profiles[begun[*pit]].steps());
+        let changed = |pit: &usize| self.model.pits[*pit].profiles[begun[*pit]].steps();
+        let changed = || (0..begun.len()).filter(changed);
         let steps = self
             .model
             .order
-            .of_level(Level::Openings, steps.count() as i64);
-        bound(self.model, &self.waits, whole, of).saturating_add(steps)
+            .of_level(Level::Openings, changed().count() as i64);
+        let idle = changed().map(|pit| self.used(pit, begun[pit], &of)).max();
+        bound(self.model, &self.waits, (whole, idle.unwrap_or(0)), of).saturating_add(steps)
     }
 
-    /// A few settings to begin with: the best of those that change one pit at a time, from each best one.
-    pub fn promising(&self) -> Vec<Vec<usize>> {
-        let mut setting = vec![0; self.model.pits.len()];
-        let mut bound = u128::MAX;
-        loop {
-            let before = bound;
-            for pit in 0..setting.len() {
-                for profile in 0..self.model.pits[pit].profiles.len() {
-                    let mut other = setting.clone();
-                    other[pit] = profile;
-                    let its = self.bound(&other, true);
-                    if its < bound {
-                        (setting, bound) = (other, its);
-                    }
-                }
-            }
-            if bound == before {
-                return vec![setting];
+    /// What it costs more, at the least, that a pit burns for some task before its temperature changes, and for some task
+    /// after: where it does not, the change is for nothing, and the setting without it is better.
+    fn used(&self, pit: usize, profile: usize, of: &impl Fn(usize, usize) -> Least) -> u128 {
+        let (mut early, mut late) = (NEVER, NEVER);
+        for (nr, task) in self.model.tasks.iter().enumerate() {
+            for serve in 0..self.model.servings[task.serving].len() {
+                let (here, any) = (self.table.at(nr, serve, pit, profile), of(nr, serve).alone);
+                early = early.min(here.early.saturating_sub(any));
+                late = late.min(here.late.saturating_sub(any));
             }
         }
+        early.max(late)
+    }
+
+    /// The least of each task by itself in a setting.
+    pub fn alone(&self, setting: &[usize]) -> Vec<u128> {
+        let least = |task: usize, serve: usize| {
+            let pits = setting.iter().enumerate();
+            pits.map(|(pit, profile)| self.table.at(task, serve, pit, *profile).alone)
+                .min()
+        };
+        let of = |(nr, task): (usize, &Task)| {
+            let serves = 0..self.model.servings[task.serving].len();
+            serves
+                .filter_map(|serve| least(nr, serve))
+                .min()
+                .unwrap_or(NEVER)
+        };
+        self.model.tasks.iter().enumerate().map(of).collect()
     }
 
     /// All settings with a bound below `limit`, the least first; and whether there were too many to tell.
     pub fn below(&self, limit: u128, nodes: &mut i64, budget: i64) -> (Vec<Bounded>, bool) {
         let mut kept = vec![];
         let mut bounds = 0;
-        let most = (budget - *nodes).max(0) * BOUNDS_A_NODE;
+        let a_node = (TASKS_A_NODE / self.model.tasks.len().max(1) as i64).max(1);
+        let most = (budget - *nodes).max(0) / 4 * a_node;
         let cut_short = !self.extend(&mut vec![], limit, &mut kept, &mut bounds, most);
-        *nodes += bounds / BOUNDS_A_NODE;
+        *nodes += bounds / a_node;
         kept.sort();
         (kept, cut_short)
     }
@@ -153,8 +154,14 @@ impl<'a> Settings<'a> {
 }
 
 /// The least of a plan where each task costs no less than `of` says: the sum of what each costs whatever else is chosen, and
-/// beside it, where the setting is `whole`, the largest part of any one that is shared.
-fn bound(model: &Model, waits: &[u128], whole: bool, of: impl Fn(usize, usize) -> Least) -> u128 {
+/// beside it, where the setting is `whole`, the largest part of any one that is shared; or what it costs that no change of
+/// temperature is for nothing.
+fn bound(
+    model: &Model,
+    waits: &[u128],
+    (whole, idle): (bool, u128),
+    of: impl Fn(usize, usize) -> Least,
+) -> u128 {
     let (mut sum, mut shared) = (0u128, 0u128);
     for (serving, slots) in model.servings.iter().enumerate() {
         let (mut alone, mut with_shared) = (NEVER, NEVER);
@@ -174,9 +181,9 @@ fn bound(model: &Model, waits: &[u128], whole: bool, of: impl Fn(usize, usize) -
         shared = shared.max(with_shared - alone);
     }
     match whole {
-        _ if sum >= NEVER => NEVER,
-        true => sum + shared,
-        false => sum,
+        _ if sum >= NEVER || idle >= NEVER / 2 => NEVER,
+        true => sum + shared.max(idle),
+        false => sum + idle,
     }
 }
 
