@@ -21,6 +21,7 @@ stories! {
     dead_probe_rings,
     fire_out,
     half_a_bird_by_any_name,
+    hours_ahead,
     one_opening,
     overruled_between_two_phones,
     posted_twice,
