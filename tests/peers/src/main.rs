@@ -28,7 +28,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 13] = [
+const BENCHES: [(&str, Bench); 14] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
