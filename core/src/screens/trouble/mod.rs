@@ -59,7 +59,6 @@ pub fn trouble(
         did: glance.say.text("trouble-did"),
         buttons: glance.trouble_buttons(cook, pit, &dues),
         links: glance.links_to(&[
-            (key("link-fire"), Place::Fire { cook: cook.id, pit }),
             (key("link-fire-out"), Place::FireOut { cook: cook.id, pit }),
             (key("link-fire"), Place::Fire { cook: cook.id, pit }),
             (key("link-pits"), Place::Pits { cook: cook.id }),
