@@ -23,6 +23,8 @@ pub struct Answer {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Plan {
+    /// When its minutes begin, milliseconds since 1970.
+    pub from_ms: i64,
     /// The run sheet: all jobs in order of time.
     pub sheet: Vec<Job>,
     /// Each meat, in the order given.
@@ -198,6 +200,8 @@ pub enum SaidValue {
     Minutes(i64),
     /// A temperature.
     Temp(Mk),
+    /// A weight, grams.
+    Grams(i64),
     /// A message of its own.
     Message(String),
 }

@@ -31,7 +31,9 @@ pub(super) struct Choice {
     pub alone: u128,
     /// What of that is for waiting cut.
     pub waits: u128,
-    /// The same with what it costs where nothing else is chosen: no plan with it costs less.
+    /// The same with the openings and the fuel of its pit, where nothing else is in it.
+    pub fires: u128,
+    /// The same with its nights, where nothing else is chosen: no plan with it costs less.
     pub least: u128,
     /// The night slots in which it has hands on.
     pub night: u128,
@@ -41,8 +43,8 @@ pub(super) struct Choice {
 
 impl Choice {
     /// What identifies it among the choices of equal tasks.
-    pub const fn rank(&self) -> (i16, u8, i16, u8) {
-        (self.on, self.pit, self.cut, self.place)
+    pub const fn rank(&self) -> (u8, i16, i16, u8) {
+        (self.pit, self.on, self.cut, self.place)
     }
 
     /// When the pit burns for it.
@@ -273,6 +275,7 @@ fn choice(
         cut: ready.cut as i16,
         alone,
         waits,
+        fires: alone,
         least: alone,
         night,
         jobs,
@@ -286,9 +289,9 @@ fn choice(
     let pit = &model.pits[pit];
     let night = night | pit.feeds & model.night.between(from, until);
     let openings = 1 + i64::from(choice.on_now(task));
-    choice.least += order.of_level(Level::Night, i64::from(night.count_ones()))
-        + order.of_level(Level::Openings, openings)
+    choice.fires += order.of_level(Level::Openings, openings)
         + order.of_level(Level::Fuel, pit.burns(profile, from, until));
+    choice.least = choice.fires + order.of_level(Level::Night, i64::from(night.count_ones()));
     choice
 }
 

@@ -91,4 +91,4 @@ const fn budget() -> i64 {
 }
 
 /// The nodes a search may visit where nothing else is said.
-pub const BUDGET_NODES: i64 = 60_000;
+pub const BUDGET_NODES: i64 = 400_000;

@@ -43,6 +43,7 @@ impl SaidValue {
             Self::At(ms) => say.clock(*ms),
             Self::Minutes(minutes) => say.duration(*minutes * crate::moment::MINUTE),
             Self::Temp(temp) => say.temperature(*temp),
+            Self::Grams(grams) => say.weight(*grams),
             Self::Message(key) => say.text(key),
         })
     }

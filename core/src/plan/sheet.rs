@@ -26,6 +26,7 @@ pub(super) fn plan(household: &Household, at: &[(i64, i64)], model: &Model, foun
         .map(|pit| pit_plan(household, model, found, pit))
         .collect();
     Plan {
+        from_ms: household.from_ms,
         sheet: jobs::all(&jobs::Told {
             household,
             model,

@@ -14,6 +14,8 @@ pub(in crate::plan) struct Night {
     index: Vec<Option<u8>>,
     /// For each slot, the numbers of all night slots before it.
     before: Vec<u128>,
+    /// Whether there were more than can be counted.
+    too_many: bool,
     /// Each sleep without anybody's watch: from, until.
     pub asleep: Vec<(i64, i64)>,
 }
@@ -33,10 +35,12 @@ impl Night {
             |at: i64| household.sleep.iter().any(|window| inside(at, window)) && !watched(at);
         let quiet = |at: i64| household.quiet.iter().any(|window| inside(at, window));
         let (mut index, mut before, mut seen) = (vec![], vec![], 0u8);
-        let mut mask = 0u128;
+        let (mut mask, mut too_many) = (0u128, false);
         for at in 0..slots {
             before.push(mask);
-            let is_night = (sleeps(at) || quiet(at)) && usize::from(seen) < NIGHT_SLOTS_MAX;
+            let night = sleeps(at) || quiet(at);
+            let is_night = night && usize::from(seen) < NIGHT_SLOTS_MAX;
+            too_many |= night && !is_night;
             index.push(is_night.then_some(seen));
             if is_night {
                 mask |= 1 << seen;
@@ -47,8 +51,14 @@ impl Night {
         Self {
             index,
             before,
+            too_many,
             asleep: runs(slots, sleeps),
         }
+    }
+
+    /// Whether all night slots could be numbered.
+    pub const fn all_counted(&self) -> bool {
+        !self.too_many
     }
 
     /// The mark of one slot; nothing by day.

@@ -1,4 +1,4 @@
-//! What is left when all tasks are chosen: lighting the pits, and what is done to meats before. Start at [`finish`].
+//! What is left when all tasks are chosen: what is done to meats before the fire. Start at [`finish`].
 
 use super::room::Room;
 use crate::plan::{
@@ -18,50 +18,24 @@ pub(super) struct Finished {
     pub night: u128,
 }
 
-/// Lights the pits and places all preparation with the fewest night slots, where that stays below `limit` of night cost.
+/// Places all preparation with the fewest night slots, where so many are `allowed`.
 pub(super) fn finish(
     model: &Model,
     room: &mut Room<'_>,
     choices: &[Choice],
-    hulls: &[(i64, i64)],
     taken: u128,
     allowed: impl Fn(u32) -> bool,
 ) -> Option<Finished> {
-    let mut night_of_all = taken;
-    let mut lit = vec![];
-    let mut fits = true;
-    for (pit, hull) in model.pits.iter().zip(hulls) {
-        if hull.0 >= hull.1 || pit.light == 0 {
-            continue;
-        }
-        if !room.hands_free(hull.0, pit.light) {
-            fits = false;
-            break;
-        }
-        room.hands(hull.0, pit.light, false);
-        lit.push((hull.0, pit.light));
-        night_of_all |= night(model, &[(hull.0 as i16, pit.light)]);
-    }
-    let mut found = None;
-    if fits && allowed(night_of_all.count_ones()) {
-        let mut placing = Placing {
-            model,
-            choices,
-            preps: model
-                .tasks
-                .iter()
-                .map(|task| vec![0; task.prep.len()])
-                .collect(),
-            best: None,
-            tries: TRIES,
-        };
-        placing.place(room, 0, None, night_of_all, &allowed);
-        found = placing.best;
-    }
-    for (slot, minutes) in lit {
-        room.hands(slot, minutes, true);
-    }
-    found
+    let preps = model.tasks.iter().map(|task| vec![0; task.prep.len()]);
+    let mut placing = Placing {
+        model,
+        choices,
+        preps: preps.collect(),
+        best: None,
+        tries: TRIES,
+    };
+    placing.place(room, 0, None, taken, &allowed);
+    placing.best
 }
 
 struct Placing<'a> {

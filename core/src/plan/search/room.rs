@@ -14,6 +14,8 @@ pub(in crate::plan) struct Room<'a> {
     minutes: Vec<u8>,
     /// Jobs of more than five minutes: one pair of hands does no two of them in a slot.
     long: Vec<u8>,
+    /// Of each pit, whether what goes on it could be too much for it, and whether poultry and other meat could meet.
+    watched: Vec<(bool, bool)>,
     /// Grate taken on each pit.
     area: Vec<Vec<i64>>,
     /// Raw poultry, and other tasks, on each pit.
@@ -34,11 +36,33 @@ impl<'a> Room<'a> {
             model,
             minutes: vec![0; slots],
             long: vec![0; slots],
+            watched: model
+                .pits
+                .iter()
+                .map(|pit| (pit.tight, pit.parted))
+                .collect(),
             area: vec![vec![0; slots]; model.pits.len()],
             poultry: vec![vec![[0; 2]; slots]; model.pits.len()],
             held: vec![vec![0; slots]; model.places.len()],
             burners: vec![0; slots],
             lids: vec![vec![0; slots]; model.pits.len()],
+        }
+    }
+
+    /// Says which task is done where, so that what cannot be too much is not watched.
+    pub fn watch(&mut self, sites: &[usize]) {
+        for (at, pit) in self.model.pits.iter().enumerate() {
+            let there = || {
+                self.model
+                    .tasks
+                    .iter()
+                    .zip(sites)
+                    .filter(|(_, site)| **site == at)
+            };
+            let area: i64 = there().map(|(task, _)| task.area).sum();
+            let meet =
+                there().any(|(task, _)| task.poultry) && there().any(|(task, _)| !task.poultry);
+            self.watched[at] = (area > pit.area, pit.parted && meet);
         }
     }
 
@@ -77,6 +101,15 @@ impl<'a> Room<'a> {
             && (self.model.tasks.is_empty() || self.burner_free(task, choice))
     }
 
+    /// Hands-on minutes, and hands for jobs of more than five, that are free in each slot from a serving back.
+    pub fn free_back_from(&self, served: i64) -> impl Iterator<Item = (i64, i64)> + '_ {
+        let hands = i64::from(self.model.hands);
+        (0..served as usize).rev().map(move |slot| {
+            let (minutes, long) = (i64::from(self.minutes[slot]), i64::from(self.long[slot]));
+            (hands * GRID_MIN - minutes, hands - long)
+        })
+    }
+
     fn jobs_free(&self, jobs: &[(i16, u8); 3]) -> bool {
         jobs.iter().enumerate().all(|(nr, (slot, minutes))| {
             let (count, each) = spread(*minutes);
@@ -111,7 +144,7 @@ impl<'a> Room<'a> {
             return false;
         }
         let other = usize::from(!task.poultry);
-        !pit.parted || slots.all(|at| self.poultry[nr][at][1 - other] == 0)
+        !self.watched[nr].1 || slots.all(|at| self.poultry[nr][at][1 - other] == 0)
     }
 
     fn place_free(&self, task: &Task, choice: &Choice) -> bool {
@@ -138,6 +171,12 @@ impl<'a> Room<'a> {
         let lids = &self.lids[choice.pit as usize];
         let on = choice.on_now(task) && lids[choice.on as usize] == 0;
         u32::from(on) + u32::from(lids[choice.off as usize] == 0)
+    }
+
+    /// How many openings there are.
+    pub fn lids_opened(&self) -> u32 {
+        let lids = self.lids.iter().flatten();
+        lids.filter(|lifts| **lifts > 0).count() as u32
     }
 
     /// Takes what a choice needs, or frees it.

@@ -12,8 +12,8 @@ use crate::plan::{
 
 /// The most settings that are kept to be searched.
 const KEPT_MAX: usize = 200_000;
-/// So many bounds of settings count as one node.
-const BOUNDS_A_NODE: i64 = 16;
+/// So many tasks of bounds of settings count as one node.
+const TASKS_A_NODE: i64 = 96;
 
 /// A setting and its bound.
 pub(super) type Bounded = (u128, Vec<usize>);
@@ -89,35 +89,31 @@ impl<'a> Settings<'a> {
         bound(self.model, &self.waits, whole, of).saturating_add(steps)
     }
 
-    /// A few settings to begin with: the best of those that change one pit at a time, from each best one.
-    pub fn promising(&self) -> Vec<Vec<usize>> {
-        let mut setting = vec![0; self.model.pits.len()];
-        let mut bound = u128::MAX;
-        loop {
-            let before = bound;
-            for pit in 0..setting.len() {
-                for profile in 0..self.model.pits[pit].profiles.len() {
-                    let mut other = setting.clone();
-                    other[pit] = profile;
-                    let its = self.bound(&other, true);
-                    if its < bound {
-                        (setting, bound) = (other, its);
-                    }
-                }
-            }
-            if bound == before {
-                return vec![setting];
-            }
-        }
+    /// The least of each task by itself in a setting.
+    pub fn alone(&self, setting: &[usize]) -> Vec<u128> {
+        let least = |task: usize, serve: usize| {
+            let pits = setting.iter().enumerate();
+            pits.map(|(pit, profile)| self.table.at(task, serve, pit, *profile).alone)
+                .min()
+        };
+        let of = |(nr, task): (usize, &Task)| {
+            let serves = 0..self.model.servings[task.serving].len();
+            serves
+                .filter_map(|serve| least(nr, serve))
+                .min()
+                .unwrap_or(NEVER)
+        };
+        self.model.tasks.iter().enumerate().map(of).collect()
     }
 
     /// All settings with a bound below `limit`, the least first; and whether there were too many to tell.
     pub fn below(&self, limit: u128, nodes: &mut i64, budget: i64) -> (Vec<Bounded>, bool) {
         let mut kept = vec![];
         let mut bounds = 0;
-        let most = (budget - *nodes).max(0) * BOUNDS_A_NODE;
+        let a_node = (TASKS_A_NODE / self.model.tasks.len().max(1) as i64).max(1);
+        let most = (budget - *nodes).max(0) / 4 * a_node;
         let cut_short = !self.extend(&mut vec![], limit, &mut kept, &mut bounds, most);
-        *nodes += bounds / BOUNDS_A_NODE;
+        *nodes += bounds / a_node;
         kept.sort();
         (kept, cut_short)
     }

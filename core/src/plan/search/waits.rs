@@ -13,26 +13,38 @@ pub(super) fn at_least(model: &Model, serving: usize) -> u128 {
         .map(|task| last_slot(task.cut.0))
         .filter(|minutes| *minutes > 0)
         .collect();
-    let all = i64::from(model.hands) * GRID_MIN;
-    cost(model, jobs, std::iter::repeat(all))
+    let hands = i64::from(model.hands);
+    cost(model, jobs, std::iter::repeat((hands * GRID_MIN, hands)))
 }
 
-/// The cost of waiting of these jobs, with so many minutes free in each slot from the serving back.
-pub(super) fn cost(model: &Model, mut jobs: Vec<u8>, free: impl Iterator<Item = i64>) -> u128 {
+/// The cost of waiting of these jobs, with so many minutes, and so many hands for jobs of more than five, free in each slot
+/// from the serving back.
+pub(super) fn cost(
+    model: &Model,
+    mut jobs: Vec<u8>,
+    free: impl Iterator<Item = (i64, i64)>,
+) -> u128 {
     jobs.sort_unstable();
-    let (mut minutes, mut done, mut waits) = (0, 0, 0);
-    for free in free.take(SLOTS) {
-        minutes += free;
-        while done < jobs.len() && i64::from(jobs[done]) <= minutes {
-            minutes -= i64::from(jobs[done]);
-            done += 1;
-        }
+    let (mut minutes, mut hands, mut waits) = (0, 0, 0);
+    for (free, long) in free.take(SLOTS) {
+        (minutes, hands) = (minutes + free, hands + long);
+        let done = fit(&jobs, minutes, hands);
         if done == jobs.len() {
             break;
         }
         waits += (jobs.len() - done) as i64;
     }
     model.order.of_level(Level::Hold, waits * GRID_MIN)
+}
+
+/// How many of these jobs, the shortest first, so many minutes and hands are enough for.
+fn fit(jobs: &[u8], mut minutes: i64, mut hands: i64) -> usize {
+    let mut fits = |job: &&u8| {
+        minutes -= i64::from(**job);
+        hands -= i64::from(**job > 5);
+        minutes >= 0 && hands >= 0
+    };
+    jobs.iter().take_while(|job| fits(job)).count()
 }
 
 /// How far back is counted: an hour of waiting and the longest cutting, in slots.

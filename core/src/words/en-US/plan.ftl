@@ -64,7 +64,6 @@ plan-way-less = It works without “{ $meat }”.
 plan-way-hands = It works with one more pair of hands.
 plan-way-temperature = It works with “{ $pit }” held at { $temp }.
 plan-way-place = It works with one more place to hold meat, kept at { $temp }.
-plan-way-watch = It works when somebody takes the watch tonight.
 
 ## What another plan gains and costs beside the plan.
 plan-gain-ready = Surer to be ready: { $permille } of 1,000 instead of { $before }.

@@ -64,7 +64,6 @@ plan-way-less = Funciona sin “{ $meat }”.
 plan-way-hands = Funciona con un par de manos más.
 plan-way-temperature = Funciona con “{ $pit }” a { $temp }.
 plan-way-place = Funciona con un sitio más donde guardar la carne, mantenido a { $temp }.
-plan-way-watch = Funciona si alguien toma la guardia esta noche.
 
 ## Lo que otro plan gana y cuesta al lado de este.
 plan-gain-ready = Más seguro de estar listo: { $permille } de 1,000 en vez de { $before }.
