@@ -11,7 +11,7 @@ use crate::{moment::MINUTE, units::Mk, words::key};
 /// Nodes for each change.
 const BUDGET: i64 = 20_000;
 /// How much later, or sooner, is tried, minutes.
-const SHIFTS: [i64; 4] = [60, 120, 240, 480];
+const SHIFTS: [i64; 6] = [60, 120, 240, 480, 960, 1_440];
 /// The place that is tried: hot enough by ten degrees.
 const PLACE_AT: Mk = Mk::from_f(150);
 /// With more meats than this, leaving one out is not tried.

@@ -8,6 +8,7 @@ use crate::plan::{
     choice::{Choice, NONE, night},
     cost::Level,
     household::GRID_MIN,
+    model::PitModel,
     search::{
         Found,
         finish::{finish, night_cost},
@@ -240,6 +241,15 @@ impl Descent<'_> {
     fn leaf(&mut self, best: &mut Best, node: &Node) {
         let limit = best.cost();
         let model = self.model;
+        // A pit that changes before it burns or after it is out: the same plan without the change costs less.
+        let idle = |(at, pit): (usize, &PitModel)| {
+            let profile = pit.profiles[self.setting[at]];
+            let (from, until) = node.hulls[at];
+            profile.steps() && (profile.at <= from || until <= profile.at)
+        };
+        if model.pits.iter().enumerate().any(idle) {
+            return;
+        }
         let without = node.alone + self.shared(node) - night_cost(model, node.night);
         let chosen: Vec<Choice> = self.chosen.iter().copied().flatten().collect();
         let nights = |nights: u32| model.order.of_level(Level::Night, i64::from(nights));
