@@ -1,6 +1,7 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
-//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings crdt heat drawn finish`)
+//! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings plan crdt heat
+//! drawn finish`)
 //! those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
@@ -17,6 +18,7 @@ mod invent;
 mod openings;
 mod pages;
 mod place;
+mod plan;
 mod safety;
 mod screens;
 mod syncs;
@@ -27,7 +29,7 @@ use std::process::ExitCode;
 
 type Bench = fn() -> Result<Vec<Row>>;
 
-const BENCHES: [(&str, Bench); 13] = [
+const BENCHES: [(&str, Bench); 14] = [
     ("tap", tap::rows),
     ("fold", fold::rows),
     ("screens", screens::rows),
@@ -37,6 +39,7 @@ const BENCHES: [(&str, Bench); 13] = [
     ("chart", chart::rows),
     ("csv", csv_import::rows),
     ("openings", openings::rows),
+    ("plan", plan::rows),
     ("crdt", crdt::rows),
     ("heat", heat::rows),
     ("drawn", drawn::rows),

@@ -145,7 +145,7 @@ impl<'a> Descent<'a> {
         Self {
             model,
             setting,
-            facts: bounds::facts(model, &lists),
+            facts: bounds::facts(model, setting, &lists),
             lists,
             twins: (0..count).map(twins).collect(),
             lengths,
@@ -224,6 +224,6 @@ impl<'a> Descent<'a> {
     }
 
     fn of(&self, task: usize) -> &[Choice] {
-        &self.lists[task][self.serves[self.model.tasks[task].serving]][self.sites[task]].all()
+        self.lists[task][self.serves[self.model.tasks[task].serving]][self.sites[task]].all()
     }
 }

@@ -33,17 +33,7 @@ impl<'a> Settings<'a> {
         let none = || -> Vec<Vec<Least>> {
             let tasks = model.tasks.iter();
             let slots = |task: &Task| model.servings[task.serving].len();
-            tasks
-                .map(|task| {
-                    vec![
-                        Least {
-                            alone: NEVER,
-                            least: NEVER
-                        };
-                        slots(task)
-                    ]
-                })
-                .collect()
+            tasks.map(|task| vec![Least::NONE; slots(task)]).collect()
         };
         let mut after = vec![none()];
         for pit in (0..model.pits.len()).rev() {
@@ -80,13 +70,28 @@ impl<'a> Settings<'a> {
                 least.or(self.table.at(task, serve, pit, *profile))
             })
         };
-        let steps =
-            (0..begun.len()).filter(|pit| self.model.pits[*pit].profiles[begun[*pit]].steps());
+        let changed = |pit: &usize| self.model.pits[*pit].profiles[begun[*pit]].steps();
+        let changed = || (0..begun.len()).filter(changed);
         let steps = self
             .model
             .order
-            .of_level(Level::Openings, steps.count() as i64);
-        bound(self.model, &self.waits, whole, of).saturating_add(steps)
+            .of_level(Level::Openings, changed().count() as i64);
+        let idle = changed().map(|pit| self.used(pit, begun[pit], &of)).max();
+        bound(self.model, &self.waits, (whole, idle.unwrap_or(0)), of).saturating_add(steps)
+    }
+
+    /// What it costs more, at the least, that a pit burns for some task before its temperature changes, and for some task
+    /// after: where it does not, the change is for nothing, and the setting without it is better.
+    fn used(&self, pit: usize, profile: usize, of: &impl Fn(usize, usize) -> Least) -> u128 {
+        let (mut early, mut late) = (NEVER, NEVER);
+        for (nr, task) in self.model.tasks.iter().enumerate() {
+            for serve in 0..self.model.servings[task.serving].len() {
+                let (here, any) = (self.table.at(nr, serve, pit, profile), of(nr, serve).alone);
+                early = early.min(here.early.saturating_sub(any));
+                late = late.min(here.late.saturating_sub(any));
+            }
+        }
+        early.max(late)
     }
 
     /// The least of each task by itself in a setting.
@@ -149,8 +154,14 @@ impl<'a> Settings<'a> {
 }
 
 /// The least of a plan where each task costs no less than `of` says: the sum of what each costs whatever else is chosen, and
-/// beside it, where the setting is `whole`, the largest part of any one that is shared.
-fn bound(model: &Model, waits: &[u128], whole: bool, of: impl Fn(usize, usize) -> Least) -> u128 {
+/// beside it, where the setting is `whole`, the largest part of any one that is shared; or what it costs that no change of
+/// temperature is for nothing.
+fn bound(
+    model: &Model,
+    waits: &[u128],
+    (whole, idle): (bool, u128),
+    of: impl Fn(usize, usize) -> Least,
+) -> u128 {
     let (mut sum, mut shared) = (0u128, 0u128);
     for (serving, slots) in model.servings.iter().enumerate() {
         let (mut alone, mut with_shared) = (NEVER, NEVER);
@@ -170,9 +181,9 @@ fn bound(model: &Model, waits: &[u128], whole: bool, of: impl Fn(usize, usize) -
         shared = shared.max(with_shared - alone);
     }
     match whole {
-        _ if sum >= NEVER => NEVER,
-        true => sum + shared,
-        false => sum,
+        _ if sum >= NEVER || idle >= NEVER / 2 => NEVER,
+        true => sum + shared.max(idle),
+        false => sum + idle,
     }
 }
 

@@ -6,6 +6,9 @@ use crate::plan::{
 };
 use std::{cell::RefCell, cmp::Reverse, rc::Rc};
 
+/// For each task and slot of its serving, a row of what was made.
+type Rows = Vec<Vec<Vec<Option<Rc<[Choice]>>>>>;
+
 /// Choices by task, slot of its serving, pit and profile; made when they are first asked for.
 pub(super) struct Shelf<'a> {
     model: &'a Model,
@@ -13,7 +16,7 @@ pub(super) struct Shelf<'a> {
     alike: Vec<usize>,
     /// For each pit, where its profiles begin in a row.
     starts: Vec<usize>,
-    rows: RefCell<Vec<Vec<Vec<Option<Rc<[Choice]>>>>>>,
+    rows: RefCell<Rows>,
 }
 
 impl<'a> Shelf<'a> {

@@ -2,7 +2,7 @@
 
 use crate::plan::{
     choice::{Site, each},
-    model::{Heat, Model},
+    model::{Heat, Model, Task},
 };
 
 /// What nothing can be done for.
@@ -15,12 +15,18 @@ pub(super) struct Least {
     pub alone: u128,
     /// With what it costs where nothing else is chosen.
     pub least: u128,
+    /// By itself, where its pit burns for it before its temperature changes; where it never does, always.
+    pub early: u128,
+    /// By itself, where its pit burns for it after that.
+    pub late: u128,
 }
 
 impl Least {
-    const NONE: Self = Self {
+    pub const NONE: Self = Self {
         alone: NEVER,
         least: NEVER,
+        early: NEVER,
+        late: NEVER,
     };
 
     /// The less of both, each by itself.
@@ -28,6 +34,8 @@ impl Least {
         Self {
             alone: self.alone.min(other.alone),
             least: self.least.min(other.least),
+            early: self.early.min(other.early),
+            late: self.late.min(other.late),
         }
     }
 }
@@ -100,12 +108,24 @@ fn sites(model: &Model, heat: Heat) -> Box<dyn Iterator<Item = Site<'_>> + '_> {
     }
 }
 
-fn least(model: &Model, task: &crate::plan::model::Task, site: Site<'_>, serve: usize) -> Least {
+fn least(model: &Model, task: &Task, site: Site<'_>, serve: usize) -> Least {
+    let changes = match site {
+        Site::Pit(_, profile) if profile.steps() => Some(profile.at),
+        _ => None,
+    };
     let mut least = Least::NONE;
     each(model, task, site, serve, |choice| {
+        let alone = choice.alone - choice.waits;
+        let (from, until) = match changes {
+            Some(_) => choice.burning(model),
+            None => (i64::MIN, i64::MAX),
+        };
+        let only = |holds: bool| if holds { alone } else { NEVER };
         least = least.or(Least {
-            alone: choice.alone - choice.waits,
+            alone,
             least: choice.least - choice.waits,
+            early: only(changes.is_none_or(|at| from < at)),
+            late: only(changes.is_none_or(|at| until > at)),
         });
     });
     least

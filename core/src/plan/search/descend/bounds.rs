@@ -44,21 +44,32 @@ pub(super) struct Facts {
     pub sure: (i64, i64),
     /// When its pit burns at the soonest.
     pub soonest: i64,
+    /// By itself, where its pit burns for it before its temperature changes, and after.
+    pub sides: [u128; 2],
 }
 
-pub(super) fn facts(model: &Model, lists: &[Vec<Vec<List>>]) -> Vec<Vec<Vec<Facts>>> {
-    let site = |list: &List| of_list(model, list.all());
-    let serve = |sites: &Vec<List>| sites.iter().map(site).collect();
+pub(super) fn facts(
+    model: &Model,
+    setting: &[usize],
+    lists: &[Vec<Vec<List>>],
+) -> Vec<Vec<Vec<Facts>>> {
+    let changes = |site: usize| match setting.get(site) {
+        Some(profile) => model.pits[site].profiles[*profile].at,
+        None => i64::MAX,
+    };
+    let site = |(at, list): (usize, &List)| of_list(model, changes(at), list.all());
+    let serve = |sites: &Vec<List>| sites.iter().enumerate().map(site).collect();
     let task = |serves: &Vec<Vec<List>>| serves.iter().map(serve).collect();
     lists.iter().map(task).collect()
 }
 
-fn of_list(model: &Model, list: &[Choice]) -> Facts {
+fn of_list(model: &Model, at: i64, list: &[Choice]) -> Facts {
     let mut facts = Facts {
         with_waits: Least::NEVER,
         still: Least::NEVER,
         sure: (i64::MIN, i64::MAX),
         soonest: i64::MAX,
+        sides: [NEVER; 2],
     };
     for choice in list {
         let (fires, nights) = (choice.fires - choice.alone, choice.least - choice.fires);
@@ -67,7 +78,13 @@ fn of_list(model: &Model, list: &[Choice]) -> Facts {
         facts.sure.0 = facts.sure.0.max(i64::from(choice.on.max(0)));
         facts.sure.1 = facts.sure.1.min(i64::from(choice.late));
         if choice.pit != NONE {
-            facts.soonest = facts.soonest.min(choice.burning(model).0);
+            let (from, until) = choice.burning(model);
+            facts.soonest = facts.soonest.min(from);
+            for (side, there) in [from < at, at < until].into_iter().enumerate() {
+                if there {
+                    facts.sides[side] = facts.sides[side].min(choice.alone);
+                }
+            }
         }
     }
     facts
@@ -161,7 +178,32 @@ impl Descent<'_> {
         let tasks = with_waits
             .total()
             .max(still.total().saturating_add(self.waits(node)));
+        let tasks = tasks.max(with_waits.own().saturating_add(self.idle()));
         tasks.saturating_add(node.alone + steps)
+    }
+
+    /// What it costs more, at the least, that no pit changes its temperature for nothing; only told once all have their sites.
+    fn idle(&self) -> u128 {
+        if self.sites.contains(&NOWHERE) {
+            return 0;
+        }
+        let steps = |pit: &usize| self.model.pits[*pit].profiles[self.setting[*pit]].steps();
+        let more = |pit: usize| {
+            let there = (0..self.sites.len()).filter(|task| self.sites[*task] == pit);
+            let least = there.fold([NEVER; 2], |least, task| {
+                let facts = self.fact(task, pit);
+                let more = |side: usize| {
+                    least[side].min(facts.sides[side].saturating_sub(facts.with_waits.own))
+                };
+                [more(0), more(1)]
+            });
+            least[0].max(least[1])
+        };
+        (0..self.setting.len())
+            .filter(steps)
+            .map(more)
+            .max()
+            .unwrap_or(0)
     }
 
     /// What is left to be cut has to wait so long, at the least, beside what hands already do.
