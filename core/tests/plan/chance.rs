@@ -13,7 +13,7 @@ const COOKS: usize = 400;
 fn normal(dice: &mut Dice) -> f64 {
     let even = |dice: &mut Dice| ((dice.bits() >> 11) as f64 + 0.5) / (1u64 << 53) as f64;
     let (a, b) = (even(dice), even(dice));
-    (-2.0 * a.ln()).sqrt() * (2.0 * std::f64::consts::PI * b).cos()
+    (-2.0 * libm::log(a)).sqrt() * libm::cos(2.0 * std::f64::consts::PI * b)
 }
 
 /// Spread of the logarithm of time, in all.
@@ -38,7 +38,7 @@ fn lived(seed: u64) -> Option<(i64, i64)> {
     for (meat, spread) in household.meats.iter_mut().zip(&spreads) {
         for times in &mut meat.times {
             let half = times.minutes.p50 as f64;
-            let at = |score: f64| (half * (spread * score).exp()).round() as i64;
+            let at = |score: f64| (half * libm::exp(spread * score)).round() as i64;
             let [p10, p80, p90] = [-1.281_552, 0.841_621, 1.281_552].map(at);
             times.minutes = Quantiles {
                 p10,
@@ -66,7 +66,7 @@ fn lived(seed: u64) -> Option<(i64, i64)> {
                 .minutes
                 .p50;
             let error = shared * pits[pit] + own * normal(&mut dice);
-            let took = half as f64 * (spreads[nr] * error).exp();
+            let took = half as f64 * libm::exp(spreads[nr] * error);
             its.on_min as f64 + took + meat.rest.least_min as f64 <= its.cut_min as f64
         })
     });

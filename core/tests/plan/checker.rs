@@ -225,7 +225,7 @@ fn places(household: &Household, plan: &Plan) {
             let hours = hold as f64 / 60.0;
             let keeps = 1.0 - loses_permille_per_h as f64 / 1_000.0;
             let at_the_knife =
-                around_mk.0 as f64 + (meat.off_mk.0 - around_mk.0) as f64 * keeps.powf(hours);
+                around_mk.0 as f64 + (meat.off_mk.0 - around_mk.0) as f64 * libm::pow(keeps, hours);
             assert!(
                 at_the_knife >= Mk::from_f(140).0 as f64,
                 "{} is at {at_the_knife} mK",
@@ -259,8 +259,9 @@ fn seen_to(household: &Household, plan: &Plan, nr: usize) {
             .any(|watch| watch.from_min <= at && at < watch.until_min)
     };
     for sleep in &household.sleep {
-        let mut seen = sleep.from_min.max(its.light_min);
-        for at in seen..sleep.until_min.min(its.out_min) {
+        let from = sleep.from_min.max(its.light_min);
+        let mut seen = from;
+        for at in from..sleep.until_min.min(its.out_min) {
             let fed = plan
                 .sheet
                 .iter()

@@ -166,11 +166,11 @@ fn an_hour_later(mut household: Household, before: &Plan) -> Household {
     let its = &before.meats[first];
     let now = its.on_min.div_euclid(15) * 15 + 15;
     household.from_ms += now * 60_000;
+    let later = |when: &When| match when {
+        When::Min(minute) => When::Min(minute + 60 - now),
+        wall => wall.clone(),
+    };
     for serving in &mut household.servings {
-        let later = |when: &When| match when {
-            When::Min(minute) => When::Min(minute + 60 - now),
-            wall => wall.clone(),
-        };
         serving.preferred = later(&serving.preferred);
         serving.latest = serving.latest.as_ref().map(later);
     }
