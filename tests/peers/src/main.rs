@@ -1,8 +1,7 @@
 //! Benches: our speed as a ratio against a peer in the same run, one file each. Start at [`harness`].
 //!
 //! Without arguments all of them run; with names (`tap fold screens pages safety absorb chart csv openings plan crdt heat
-//! drawn finish`)
-//! those. Prints one table and ends with 1 where a row is short of its reach.
+//! drawn finish`) those. Prints one table and ends with 1 where a row is short of its reach.
 
 mod absorb;
 mod chart;

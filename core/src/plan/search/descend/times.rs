@@ -112,14 +112,39 @@ impl Descent<'_> {
             }
         }
         let chosen = node.alone + self.shared(node);
-        if chosen + with_waits.total() >= limit
-            || chosen + still.total() + self.waits(node) >= limit
-        {
+        // The light may fall into a night slot that a task left takes too, so it counts beside the tasks alone.
+        let light = i64::from(self.lit_at_night(node));
+        let light = self.model.order.of_level(Level::Night, light);
+        let waits = self.waits(node);
+        let least = with_waits.total().max(still.total() + waits);
+        let lit = light + with_waits.own().max(still.own() + waits);
+        if chosen + least.max(lit) >= limit {
             return None;
         }
         let (_, open) = picked?;
         let rest = chosen + with_waits.own() - open.with_waits.own;
         Some((open.task, rest))
+    }
+
+    /// Whether some pit has to be lit in one more night slot, whenever that is: it burns from a night slot on, and nothing left
+    /// can make it burn before that night.
+    fn lit_at_night(&self, node: &Node) -> bool {
+        let night = &self.model.night;
+        self.model.pits.iter().enumerate().any(|(at, pit)| {
+            let from = node.hulls[at].0;
+            if node.lit >> at & 1 == 1 || from == COLD.0 || pit.light == 0 {
+                return false;
+            }
+            let left = (0..self.sites.len())
+                .filter(|task| node.left >> task & 1 == 1 && self.sites[*task] == at);
+            let soonest = left
+                .map(|task| self.fact(task, at).soonest)
+                .min()
+                .unwrap_or(from)
+                .min(from);
+            let marks = night.between(soonest, from + 1);
+            i64::from(marks.count_ones()) == from + 1 - soonest && marks & node.night == 0
+        })
     }
 
     /// What the chosen tasks cost together.
