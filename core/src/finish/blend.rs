@@ -11,6 +11,9 @@ use crate::{checks::cuts::cut_facts, moment::MINUTE};
 pub const POINTS: usize = 40;
 /// Added to minutes before their logarithm is taken.
 const PLUS: f64 = 5.0;
+/// Where most of a cook is still ahead, little was read: members are then wider apart by up to half of this. Set so that on the tuning
+/// family the interval of 80 % holds 80 % in the first tenths too.
+const EARLY: f64 = 0.5;
 /// No point lies further ahead, minutes.
 const MOST: f64 = super::ahead::HORIZON as f64;
 
@@ -61,10 +64,17 @@ pub(super) fn points(follow: &Follow, ahead: &Ahead, told: &Told) -> Vec<f64> {
         + row.plus
         + toward(row.newton, newton::to_go(follow, told))
         + toward(row.usual, Some(usual(follow, told)));
-    let moved = |minutes: &f64| {
-        (libm::exp(to + row.wide * (log(*minutes) - middle)) - PLUS).clamp(0.0, MOST)
-    };
+    let wide = row.wide * early(follow, told, quantile(&members, 0.5));
+    let moved =
+        |minutes: &f64| (libm::exp(to + wide * (log(*minutes) - middle)) - PLUS).clamp(0.0, MOST);
     members.iter().map(moved).collect()
+}
+
+/// How much wider they are for how little of it is over.
+fn early(follow: &Follow, told: &Told, to_go: f64) -> f64 {
+    let over = (follow.at() - told.on_at).max(0) as f64 / MINUTE as f64;
+    let ahead = to_go / (to_go + over).max(1.0);
+    1.0 + EARLY * (ahead - 0.5).max(0.0)
 }
 
 fn log(minutes: f64) -> f64 {

@@ -48,6 +48,7 @@ pub struct Asked {
 struct Sum {
     name: &'static str,
     about: &'static str,
+    #[cfg(test)]
     run: fn(&str) -> Result<Value, String>,
     run_in: fn(&str, Locale) -> Result<Value, String>,
     schema: fn() -> Value,
@@ -58,6 +59,7 @@ macro_rules! sums {
         &[$(Sum {
             name: $name,
             about: $about,
+            #[cfg(test)]
             run: |input| answer(input, |input| $sum(input)),
             run_in: |input, locale| answer(input, |input| sums!(@told locale, $sum(input) $(, $said)?)),
             schema: || schema(|input| $sum(input)),

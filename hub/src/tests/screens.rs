@@ -294,6 +294,7 @@ async fn one_tap_on_the_fire_is_logged_undone_and_says_when_to_feed_next() {
     assert_eq!(entries(&home), before + 1);
     assert!(done.to.is_some_and(|to| to.starts_with(&fire)));
     let page = get(&home, &fire).await.body;
+    assert!(page.contains("Undo: "), "{page}");
     assert!(
         page.contains("½ chimney · ") && page.contains("rough"),
         "{page}"

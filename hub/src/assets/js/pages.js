@@ -38,6 +38,7 @@ async function go(address, options, sent) {
 function patch(page, next, own, sent) {
   document.title = page.title;
   root.lang = page.documentElement.lang;
+  styled(page);
   const nav = page.querySelector("header.bar nav");
   if (nav) morph(document.querySelector("header.bar nav"), nav, true);
   sent?.reset();
@@ -50,6 +51,14 @@ function patch(page, next, own, sent) {
 
 // A page with one sentence stands alone: from it the browser goes by itself.
 const hasFrame = () => $("ringing") !== null;
+
+// Pages that are printed have a style of their own: gone to from another page, they bring it along, and it stays.
+function styled(page) {
+  const of = (from) => [...from.querySelectorAll("head link[rel=stylesheet]")];
+  const known = of(document).map((link) => link.getAttribute("href"));
+  const missing = of(page).filter((link) => !known.includes(link.getAttribute("href")));
+  for (const link of missing) document.head.append(document.importNode(link));
+}
 
 // What every page needs once it stands.
 function dressed() {
