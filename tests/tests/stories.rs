@@ -22,6 +22,7 @@ stories! {
     fire_by_taps,
     fire_out,
     half_a_bird_by_any_name,
+    hours_ahead,
     kitchen,
     one_opening,
     overruled_between_two_phones,

@@ -88,6 +88,9 @@ pub fn asked(known: &Known<'_>, cook: &Cook, piece: &Piece, now: i64) -> Option<
         opened: opened(cook, piece, &stays),
         tried: tried(piece, now),
         done_when: done_when(piece),
+        habits: known
+            .lessons
+            .habits(stays.last().map(|stay| stay.pit), piece.cut),
         now,
     };
     Some(Asked {
@@ -191,6 +194,13 @@ fn tried(piece: &Piece, now: i64) -> Vec<Tried> {
         .collect();
     all.sort_by_key(|tried| (tried.at, tried.found));
     all
+}
+
+/// When it was first found done by feel, before it came off.
+pub(super) fn found_done(piece: &Piece, off: i64) -> Option<i64> {
+    let found = tried(piece, off).into_iter();
+    let mut done = found.filter(|tried| tried.found == Likeness::Done);
+    done.next().map(|tried| tried.at)
 }
 
 /// The least done of what decides by feel; where nothing of that was tried, of the hints, which never say done.

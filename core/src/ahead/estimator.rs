@@ -1,6 +1,7 @@
 //! What carries a forecast: the one door between following a cook and the sums of `finish`.
 
 use super::{Facts, Forecast};
+use crate::finish::Habits;
 
 /// One meat, followed from one instant of the grid to the next. Law: what it comes to depends on the facts it was shown
 /// and on nothing else, so its bytes, read back, go on as it would have.
@@ -22,4 +23,6 @@ pub struct Made {
     pub begin: fn(&Facts) -> Option<Box<dyn Estimator>>,
     /// One that was kept after it took in just these facts; none where the bytes are not its own.
     pub read: fn(&[u8], &Facts) -> Option<Box<dyn Estimator>>,
+    /// What is known of the pit and the cut after a meat that was done then, by all facts up to it.
+    pub taught: fn(&Facts, i64) -> Option<Habits>,
 }

@@ -1,6 +1,6 @@
 //! What a forecast may look at. All times are milliseconds since 1970, all temperatures millikelvin.
 
-use crate::{checks::Cut, log::Wrap, readings::Reading, safety::Form, units::Mk};
+use crate::{checks::Cut, finish::Habits, log::Wrap, readings::Reading, safety::Form, units::Mk};
 use serde::{Deserialize, Serialize};
 
 /// All that is known of one meat on its way. Lists rise by time.
@@ -34,6 +34,8 @@ pub struct Facts {
     pub tried: Vec<Tried>,
     /// When it is done.
     pub done_when: DoneWhen,
+    /// What earlier cooks taught of its pit and its cut.
+    pub habits: Habits,
     /// Now, on the grid.
     pub now: i64,
 }

@@ -9,22 +9,28 @@
 //! Law: nothing rings, no rhythm runs and no verdict is made by any of it.
 
 mod asked;
+mod crowd;
 mod estimator;
 mod facts;
 mod forecast;
+mod lessons;
 mod minutes;
 mod run;
 mod shown;
 mod stays;
+mod taught;
 #[cfg(test)]
 pub(crate) mod tests;
 
 pub use asked::{Asked, Sitting, asked};
+pub use crowd::CROWD;
 pub use estimator::{Estimator, Made};
 pub use facts::{DoneWhen, Facts, Likeness, Tried, Wrapped};
 pub use forecast::{Change, Effect, FanPoint, Forecast, Spread, Stall};
+pub use lessons::{Lesson, Lessons, UNTAUGHT};
 pub use run::{Kept, Run, print, until};
 pub use shown::{Grain, Range, Told, settle};
+pub use taught::{Taught, taught_by};
 
 use crate::{finish::GRID_MS, ids::PieceId};
 use serde::{Deserialize, Serialize};
@@ -44,9 +50,6 @@ pub type Forecasts = BTreeMap<PieceId, Ahead>;
 
 /// Nothing forecast: for whoever knows of none.
 pub static NOTHING: Forecasts = BTreeMap::new();
-
-/// How forecasts are made; none until the sums that make them are there.
-pub const MADE: Option<Made> = None;
 
 /// The instant of the grid that `at` lies at or after, milliseconds since 1970.
 pub const fn grid(at: i64) -> i64 {

@@ -2,7 +2,7 @@
 
 use super::{Cook, Crew, Piece};
 use crate::{
-    ahead::Forecasts,
+    ahead::{Forecasts, Lessons},
     ids::{CookId, DeviceId, PieceId},
     readings::Tails,
 };
@@ -19,6 +19,8 @@ pub struct Known<'a> {
     pub tails: &'a Tails,
     /// The last forecast of each meat on a pit. Screens alone read them: no ring, no rhythm and no verdict does.
     pub ahead: &'a Forecasts,
+    /// What past cooks taught of pits and cuts.
+    pub lessons: &'a Lessons,
     /// This device.
     pub device: DeviceId,
     /// What happened to this device that a person should be told.

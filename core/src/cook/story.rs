@@ -27,6 +27,7 @@ pub(crate) struct Told {
     cooks: BTreeMap<CookId, Cook>,
     tails: Tails,
     pub(crate) ahead: crate::ahead::Forecasts,
+    pub(crate) lessons: crate::ahead::Lessons,
     pub(crate) warnings: Vec<super::Warning>,
 }
 
@@ -108,6 +109,7 @@ impl Story {
             cooks: cooks.collect(),
             tails: self.tails.clone(),
             ahead: crate::ahead::Forecasts::new(),
+            lessons: crate::ahead::Lessons::default(),
             warnings: vec![],
         }
     }
@@ -121,6 +123,7 @@ impl Told {
             cooks: &self.cooks,
             tails: &self.tails,
             ahead: &self.ahead,
+            lessons: &self.lessons,
             warnings: &self.warnings,
             device: device(on),
         }

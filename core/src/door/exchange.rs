@@ -44,6 +44,7 @@ impl Slowbend {
         self.next_n = self.store()?.next_n()?;
         for group in &told.touched {
             self.load((*group).into())?;
+            self.ahead.learning.stir();
         }
         let cooks: Vec<CookId> = told.touched.iter().copied().flatten().collect();
         self.refresh_lines(&cooks)?;

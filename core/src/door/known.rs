@@ -26,6 +26,7 @@ impl Slowbend {
             cooks: &self.cooks,
             tails: &self.tails,
             ahead: &self.ahead.shown,
+            lessons: &self.ahead.learning.lessons,
             device: self
                 .store
                 .as_ref()
@@ -112,6 +113,7 @@ impl Slowbend {
         seq: i64,
     ) -> Result<(), Trouble> {
         self.ahead.stir();
+        self.stir_lessons(group, known);
         let mark = self.marks.get(&group).copied().unwrap_or_default();
         let in_order = known.iter().all(|one| Some(one.order()) > mark.last);
         let hidden = |one: &fold::Known| match group {
@@ -145,6 +147,20 @@ impl Slowbend {
             },
         );
         Ok(())
+    }
+
+    /// What comes in for a cook that is over, or ends one, teaches anew.
+    fn stir_lessons(&mut self, group: Group, known: &[fold::Known]) {
+        let ends = |one: &fold::Known| {
+            matches!(
+                one.meaning,
+                Meaning::Known(Payload::CookFinished(_) | Payload::Voided(_))
+            )
+        };
+        let open = |id: &CookId| self.cooks.get(id).is_some_and(Cook::is_open);
+        if group.cook().is_some_and(|id| !open(&id)) || known.iter().any(ends) {
+            self.ahead.learning.want();
+        }
     }
 
     /// Loads the cooks under way; makes the list of cooks anew where another version made it.

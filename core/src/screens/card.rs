@@ -102,6 +102,7 @@ pub fn card_words(viewer: &Viewer, card: &Card, moment: &Moment) -> String {
         cooks: &cooks,
         tails: &tails,
         ahead: &crate::ahead::NOTHING,
+        lessons: &crate::ahead::UNTAUGHT,
         device: viewer.device,
         warnings: &[],
     };

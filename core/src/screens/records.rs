@@ -197,6 +197,7 @@ records! {
         /** Cooks under way, soonest due first. */ open: Vec<Line>,
         /** Past cooks, latest first, one page. */ past: Vec<Line>,
         /** The cursor of the next page of past cooks. */ past_next: Option<i64>,
+        /** What past cooks taught of pits and cuts. */ #[serde(default)] learned: Vec<Line>,
         /** The cuts that can be chosen. */ cuts: Vec<CutChoice>,
         /** The pits that are known. */ pits: Vec<PitChoice>,
         /** Warnings and merges to be told. */ notices: Vec<Notice>,

@@ -44,6 +44,7 @@ pub fn start(
             .map(|line| glance.past_line(line))
             .collect(),
         past_next: input.past_next,
+        learned: glance.learned(),
         cuts: Cut::ALL.iter().map(|cut| glance.cut_choice(*cut)).collect(),
         pits: known
             .crew

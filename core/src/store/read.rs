@@ -23,6 +23,14 @@ impl Store {
         Ok((entries, last))
     }
 
+    /// The arrival number of the last entry of a cook; 0 where it has none.
+    pub fn last_of(&self, cook: CookId) -> Result<i64> {
+        let mut statement = self
+            .conn
+            .prepare_cached("SELECT coalesce(max(seq), 0) FROM entries WHERE cook = ?")?;
+        Ok(statement.query_row([bytes(cook.0)], |row| row.get(0))?)
+    }
+
     /// One entry with the cook it belongs to.
     pub fn entry(&self, key: &EntryKey) -> Result<Option<(Entry, Option<CookId>)>> {
         let mut statement = self.conn.prepare_cached(

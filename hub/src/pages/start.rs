@@ -181,6 +181,7 @@ fn past(sheet: &Sheet<'_>, screen: &StartScreen) -> Markup {
                 ul .lines { @for line in &screen.past { (past_line(sheet, line)) } }
             }
         }
+        (parts::section(&sheet.say.text("lesson-heading"), &screen.learned))
         @if let Some(before) = screen.past_next {
             p { a .button href=(format!("{}?before={before}", Page::Start.path())) { (sheet.words.earlier) } }
         }

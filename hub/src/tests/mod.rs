@@ -1,6 +1,7 @@
 //! The pages, asked in-process: no port, no browser, a clock that stands.
 
 mod acts;
+mod ahead;
 mod assets;
 mod card;
 mod contrast;

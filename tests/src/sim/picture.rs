@@ -43,6 +43,7 @@ impl Picture {
             cooks: &self.cooks,
             tails,
             ahead: &slowbend_core::ahead::NOTHING,
+            lessons: &slowbend_core::ahead::UNTAUGHT,
             device,
             warnings: &[],
         }

@@ -139,6 +139,7 @@ impl Night {
                 cooks: &self.cooks,
                 tails: &tails,
                 ahead: &crate::ahead::NOTHING,
+                lessons: &crate::ahead::UNTAUGHT,
                 device: self.viewer.device,
                 warnings: &[],
             },

@@ -13,6 +13,16 @@ pub(crate) const TINY: Made = Made {
     version: 1,
     begin: |facts| Some(Box::new(Tiny::begin(facts))),
     read: |bytes, _| Some(Box::new(rmp_serde::from_slice::<Tiny>(bytes).ok()?)),
+    taught: |facts, done_at| {
+        let late = done_at - facts.put_on - 5 * HOUR;
+        Some(crate::finish::Habits {
+            pit_bias_mk: facts.habits.pit_bias_mk - late / 1_000,
+            pit_bias_spread_mk: 5_000,
+            pace_micro: facts.habits.pace_micro + late / 100,
+            pace_spread_micro: 100_000,
+            cooks: facts.habits.cooks + 1,
+        })
+    },
 };
 
 #[derive(Clone, Serialize, Deserialize)]
@@ -30,7 +40,7 @@ impl Tiny {
     fn begin(facts: &Facts) -> Self {
         Self {
             put_on: facts.put_on,
-            sum: facts.pit_meant.0,
+            sum: facts.pit_meant.0 + facts.habits.pit_bias_mk,
             last: Mk::from_f(40),
             half: false,
             until: facts.put_on,

@@ -3,6 +3,7 @@
 use super::{Forecasting, Slowbend, name_of_run, name_of_shown};
 use crate::{
     ahead::{Ahead, print},
+    cook::Piece,
     error::Trouble,
     ids::{CookId, PieceId},
     moment::HOUR,
@@ -14,7 +15,7 @@ const FOLLOWED_MS: i64 = 36 * HOUR;
 impl Slowbend {
     /// Sets a goal for each meat on a pit whose forecast is not that of its facts at `now`, and lets go of the others.
     pub(super) fn set_goals(&mut self, now: i64) -> Result<(), Trouble> {
-        let meats = self.meats_on_pits(now);
+        let meats = self.followed(now);
         self.let_go_of_others(&meats)?;
         for (cook, piece) in meats {
             let Some(facts) = self.facts_of(cook, piece, now)? else {
@@ -23,9 +24,8 @@ impl Slowbend {
             let ahead = &mut self.ahead;
             let stands =
                 ahead.of.get(&piece) == Some(&print(&facts)) && ahead.shown.contains_key(&piece);
-            let followed = facts.put_on > now.saturating_sub(FOLLOWED_MS);
             ahead.goals.remove(&piece);
-            if !stands && followed {
+            if !stands {
                 if !ahead
                     .runs
                     .get(&piece)
@@ -39,14 +39,26 @@ impl Slowbend {
         Ok(())
     }
 
-    fn meats_on_pits(&self, now: i64) -> Vec<(CookId, PieceId)> {
-        let before = now.saturating_sub(1);
+    /// Whether a meat that went on lately is on a pit.
+    pub(super) fn follows_any(&self, now: i64) -> bool {
+        !self.followed(now).is_empty()
+    }
+
+    /// The meats that were on a pit just before `now` and went on lately.
+    fn followed(&self, now: i64) -> Vec<(CookId, PieceId)> {
+        let (since, before) = (now.saturating_sub(FOLLOWED_MS), now.saturating_sub(1));
+        let on = |piece: &Piece| {
+            piece.is_on_pit(before) && piece.on_pit_at(before).is_some_and(|at| at > since)
+        };
+        let all = self.open_meats();
+        all.filter(|(_, piece)| on(piece))
+            .map(|(cook, piece)| (cook, piece.id))
+            .collect()
+    }
+
+    fn open_meats(&self) -> impl Iterator<Item = (CookId, &Piece)> {
         let open = self.cooks.values().filter(|cook| cook.is_open());
-        open.flat_map(|cook| {
-            let on = cook.meats().filter(|piece| piece.is_on_pit(before));
-            on.map(|piece| (cook.id, piece.id))
-        })
-        .collect()
+        open.flat_map(|cook| cook.meats().map(move |piece| (cook.id, piece)))
     }
 
     fn let_go_of_others(&mut self, meats: &[(CookId, PieceId)]) -> Result<(), Trouble> {
@@ -75,7 +87,9 @@ impl Slowbend {
         let Some(made) = self.ahead.made else {
             return Ok(());
         };
-        for (_, piece) in self.meats_on_pits(i64::MAX) {
+        self.load_lessons(made)?;
+        let meats: Vec<PieceId> = self.open_meats().map(|(_, piece)| piece.id).collect();
+        for piece in meats {
             let row = self
                 .store()?
                 .kept::<(i64, [u8; 32], Ahead)>(&name_of_shown(piece))?;

@@ -7,11 +7,11 @@
 
 mod facts;
 mod goals;
+mod lessons;
 
 use super::{SensorReading, Slowbend};
 use crate::{
-    ahead::{Ahead, Facts, Forecasts, Kept, Made, Run, grid, print},
-    cook::Cook,
+    ahead::{Ahead, CROWD, Facts, Forecasts, Kept, Made, Run, grid, print},
     error::Trouble,
     finish::GRID_MS,
     ids::PieceId,
@@ -36,6 +36,8 @@ pub(super) struct Forecasting {
     set_for: Option<i64>,
     /// How many were finished since the door was opened.
     finished: u64,
+    /// What past cooks teach.
+    pub(super) learning: lessons::Learning,
 }
 
 impl Forecasting {
@@ -58,7 +60,7 @@ impl Slowbend {
     /// # Errors
     /// The disk's trouble, in reading those that were made before.
     pub fn make_forecasts(&mut self) -> Result<(), Trouble> {
-        self.ahead.made = crate::ahead::MADE;
+        self.ahead.made = Some(CROWD);
         self.load_forecasts()
     }
 
@@ -75,14 +77,10 @@ impl Slowbend {
     }
 
     /// When [`work`](Self::work) has forecasts to make again, milliseconds since 1970: the next instant of the grid; none
-    /// while nothing is on a pit.
+    /// while no meat that went on lately is on a pit.
     pub fn works_next(&self, moment: &Moment) -> Option<i64> {
-        let on_pit = || {
-            let open = self.cooks.values().filter(|cook| cook.is_open());
-            let mut meats = open.flat_map(Cook::meats);
-            meats.any(|piece| piece.is_on_pit(moment.utc_ms))
-        };
-        (self.ahead.made.is_some() && on_pit()).then(|| grid(moment.utc_ms).saturating_add(GRID_MS))
+        let works = self.ahead.made.is_some() && self.follows_any(moment.utc_ms.saturating_add(1));
+        works.then(|| grid(moment.utc_ms).saturating_add(GRID_MS))
     }
 
     /// One bounded step of a forecast; answers whether there was one to do.
@@ -91,6 +89,9 @@ impl Slowbend {
             return Ok(false);
         };
         let now = grid(moment.utc_ms);
+        if self.learn_one(made, now)? {
+            return Ok(true);
+        }
         if self.ahead.set_for != Some(now) {
             self.set_goals(now)?;
             self.ahead.set_for = Some(now);

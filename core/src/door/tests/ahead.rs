@@ -194,3 +194,105 @@ fn nothing_rings_by_a_forecast() {
     let rings = |door: &mut Slowbend| door.alarms(&viewer, &now(170), 60).unwrap();
     assert_eq!(rings(&mut door), rings(&mut plain));
 }
+
+#[test]
+fn the_sums_that_ship_go_on_after_a_kill_to_the_same_bytes() {
+    let (steady, killed) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    let shipped = |place: &Path| {
+        let mut door = open(place, "here");
+        door.make_forecasts().unwrap();
+        door
+    };
+    let mut door = shipped(steady.path());
+    let piece = read_until(&mut door, 11);
+    work(&mut door, 11);
+    let mut other = shipped(killed.path());
+    read_until(&mut other, 11);
+    other.work(&now(6), 9).unwrap();
+    drop(other);
+    other = shipped(killed.path());
+    work(&mut other, 11);
+    assert_eq!(shown(&other, piece), shown(&door, piece));
+    let forecast = shown(&door, piece).forecast;
+    let done = forecast.done.expect("ribs are done within a day");
+    assert!(done.p10 < done.p50 && done.p50 < done.p90);
+    assert!(forecast.rough && !forecast.fan.is_empty());
+}
+
+/// A slab that was on `pit` for so many hours from `from`, minutes after six, in a cook of its own that is over.
+fn cooked(door: &mut Slowbend, pit: crate::ids::PitId, from: i64, hours: i64) -> CookId {
+    let meat = NewMeat {
+        name: String::new(),
+        cut: Cut::SpareRibs,
+        form: Form::Intact,
+        weight_g: Some(1_600),
+        cadence: None,
+        pit: None,
+    };
+    let start = Act::StartCook {
+        name: "Regatta lunch".into(),
+        serve: None,
+        people: None,
+        meats: vec![meat],
+        demo: false,
+    };
+    let made = act(door, from, start).made;
+    let [Subject::Cook(cook), Subject::Piece(piece)] = made[..] else {
+        panic!("a cook and a meat: {made:?}")
+    };
+    let stage = |stage| Act::SetStage {
+        piece,
+        stage,
+        at: None,
+    };
+    act(door, from, stage(Stage::OnPit { pit }));
+    act(door, from + hours * 60, stage(Stage::Off));
+    act(door, from + hours * 60 + 5, Act::FinishCook { cook });
+    cook
+}
+
+#[test]
+fn past_cooks_teach_the_next_and_learned_anew_it_is_the_same() {
+    let (here, there) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    let mut door = forecasting(here.path(), "here");
+    let (_, pit, piece) = begun(&mut door);
+    work(&mut door, 6);
+    let untaught = shown(&door, piece);
+    for (from, hours) in [(10, 7), (600, 6)] {
+        cooked(&mut door, pit, from, hours);
+        work(&mut door, from + hours * 60 + 6);
+    }
+    let lessons = door.ahead.learning.lessons.clone();
+    let of_pit = lessons.pits[&pit];
+    // Two hours late by what was usual, then one: the sums of these tests take a millikelvin off a second.
+    assert_eq!((of_pit.value, of_pit.meats), (-10_800, 2));
+    assert_eq!(lessons.cuts[&Cut::SpareRibs].meats, 2);
+    let mut other = forecasting(there.path(), "there");
+    other
+        .absorb(&door.entries_after(&[]).unwrap(), &now(1_000))
+        .unwrap();
+    work(&mut other, 1_000);
+    assert_eq!(other.ahead.learning.lessons, lessons);
+    assert_ne!(shown(&other, piece).told, untaught.told);
+    drop(door);
+    let mut again = forecasting(here.path(), "here");
+    work(&mut again, 1_000);
+    assert_eq!(again.ahead.learning.lessons, lessons);
+}
+
+#[test]
+fn what_is_taken_back_of_a_past_cook_is_unlearned() {
+    let place = tempfile::tempdir().unwrap();
+    let mut door = forecasting(place.path(), "here");
+    let (_, pit, _) = begun(&mut door);
+    cooked(&mut door, pit, 10, 7);
+    let cook = cooked(&mut door, pit, 600, 6);
+    work(&mut door, 1_000);
+    assert_eq!(door.ahead.learning.lessons.pits[&pit].meats, 2);
+    assert!(door.want_cook(cook).unwrap());
+    let off = door.cooks[&cook].pieces.values().next().unwrap();
+    let targets = vec![off.stages.last().unwrap().when.entry];
+    act(&mut door, 1_001, Act::Undo { targets });
+    work(&mut door, 1_002);
+    assert_eq!(door.ahead.learning.lessons.pits[&pit].meats, 1);
+}

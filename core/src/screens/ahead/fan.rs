@@ -41,7 +41,7 @@ impl Glance<'_> {
         let fan = fan_of(&self.known, of, self.now);
         let line = |temp: fn(&FanPoint) -> Mk| points(fan, span, scale, temp);
         let upper = line(|point| point.high);
-        let name = self.fan_name(of);
+        let name = self.fan_name(of)?;
         (upper.len() > 2).then(|| Area {
             text: self.say.with("ahead-fan", &[("name", Arg::Text(&name))]),
             kind: AreaKind::Ahead,
@@ -68,10 +68,13 @@ impl Glance<'_> {
         })
     }
 
-    fn fan_name(&self, of: ReadingsOf) -> String {
+    /// The meat whose fan there is.
+    pub(in crate::screens) fn fan_name(&self, of: ReadingsOf) -> Option<String> {
         match of {
-            ReadingsOf::Piece { piece } => self.piece_name(piece),
-            _ => String::new(),
+            ReadingsOf::Piece { piece } if !fan_of(&self.known, of, self.now).is_empty() => {
+                Some(self.piece_name(piece))
+            }
+            _ => None,
         }
     }
 }

@@ -5,6 +5,7 @@
 
 mod card;
 pub(super) mod fan;
+mod learned;
 mod records;
 #[cfg(test)]
 mod tests;

@@ -2,15 +2,16 @@
 
 use crate::{
     acts::Act,
-    ahead::{Ahead, Change, Effect, FanPoint, Forecast, Spread, Stall, settle},
+    ahead::{Ahead, Change, Effect, FanPoint, Forecast, Lesson, Spread, Stall, settle},
+    checks::Cut,
     cook::story::{Told, cook, piece, pit},
     ids::PieceId,
     log::{Job, Stage, StageSet},
     moment::MINUTE,
     readings::Reading,
     screens::{
-        AheadCard, AreaKind, Chart, Heard, ReadingsOf, Stroke, piece as screen_of, pitside,
-        readings,
+        AheadCard, AreaKind, Chart, Heard, ReadingsOf, StartInput, Stroke, piece as screen_of,
+        pits, pitside, readings, start,
         tests::regatta::{minute, moment, told_until, viewer},
         wanted,
     },
@@ -271,4 +272,52 @@ fn the_fan_goes_on_the_chart_of_its_meat_and_on_no_other() {
     };
     let pit = chart(&told, of_pit);
     assert!(pit.areas.iter().all(|area| area.kind == AreaKind::Band));
+}
+
+#[test]
+fn what_was_learned_is_said_in_plain_words_on_the_pit_and_in_the_pit_book() {
+    let mut told = told_until(205).told();
+    let lesson = |value, meats| Lesson {
+        value,
+        spread: 1,
+        meats,
+    };
+    told.lessons.pits.insert(pit(1), lesson(6_700, 3));
+    told.lessons.pits.insert(pit(2), lesson(-300, 1));
+    told.lessons
+        .cuts
+        .insert(Cut::SpareRibs, lesson(-105_000, 3));
+    let lines = |locale| {
+        let viewer = viewer(locale);
+        let input = StartInput::default();
+        let screen = start(&told.known(1), &viewer, &input, &moment(206));
+        let said = screen.learned.iter();
+        said.map(|line| format!("{} · {} · {}", line.name, line.state, line.detail))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(
+        lines(EnUs),
+        [
+            "Drum · about 12 °F hotter at the meat than it reads · from 3 meats",
+            "Kettle · as hot at the meat as it reads · from one meat",
+            "Spare ribs · takes about 10 % less time here than usual · from 3 meats",
+        ]
+    );
+    assert!(lines(EsUs)[0].contains("unos 12 °F más caliente de lo que marca · de 3 carnes"));
+    let of_pit = pits(&told.known(1), &viewer(EnUs), cook(1), &moment(206)).unwrap();
+    let drum = of_pit.pits.iter().find(|card| card.pit == pit(1)).unwrap();
+    assert!(drum.facts.iter().any(|line| line.name == "Learned"));
+}
+
+#[test]
+fn a_meat_without_a_probe_has_a_chart_of_what_is_forecast() {
+    let told = told(205, forecast(205, 232, 276));
+    let drawn = chart(&told, ReadingsOf::Piece { piece: slab() });
+    assert!(drawn.says.contains("Slab 1"), "{}", drawn.says);
+    assert_eq!(drawn.areas.len(), 1);
+    let lanes: Vec<&str> = drawn.lanes.iter().map(|lane| lane.name.as_str()).collect();
+    assert!(
+        lanes.iter().any(|name| name.starts_with("Opened")),
+        "{lanes:?}"
+    );
 }

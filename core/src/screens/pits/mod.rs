@@ -111,6 +111,7 @@ impl Glance<'_> {
             times.filter(|at| counts(*at, self.now)).max()
         };
         let mut all = vec![self.alone_fact(pit)];
+        all.extend(self.pit_learned(pit));
         for (name, at) in [
             (key("pits-fed"), last(|care| &care.fed)),
             (key("pits-vent"), last(|care| &care.vents)),

@@ -33,14 +33,14 @@ impl Glance<'_> {
             let (low, high) = heard.chart.range()?;
             Some([shifted(strand, low), shifted(strand, high)])
         });
-        let mut temps: Vec<Mk> = ranges.flatten().collect();
+        let ahead = fan::temps(fan::fan_of(&self.known, wanted.of, self.now));
+        let mut temps: Vec<Mk> = ranges.flatten().chain(ahead).collect();
         if temps.is_empty() {
             return None;
         }
         let (across, bands) = (self.across(wanted), self.bands(cook, wanted));
         temps.extend(across.iter().map(|line| line.temp));
         temps.extend(bands.iter().flat_map(|(_, band)| [band.low, band.high]));
-        temps.extend(fan::temps(fan::fan_of(&self.known, wanted.of, self.now)));
         let (low, high) = (temps.iter().min()?, temps.iter().max()?);
         let scale = Scale::holding(*low, *high, self.viewer.temperature);
         Some(Chart {
@@ -74,6 +74,7 @@ impl Glance<'_> {
             .strands
             .iter()
             .map(|s| self.series_name(wanted, s))
+            .chain(self.fan_name(wanted.of))
             .collect();
         let names: Vec<String> = names.into_iter().collect();
         let names = self.say.list(&names);

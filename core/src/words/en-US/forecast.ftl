@@ -49,3 +49,18 @@ ahead-doubted = { $count ->
    *[other] What { $count } probes in it say is left out: they may sit in fat, on bone or in the air.
 }
 ahead-fan = Where its inside will likely be (4 in 5): { $name }
+
+## What past cooks taught.
+
+lesson-heading = What past cooks taught
+lesson-name = Learned
+lesson-pit-hotter = about { $by } hotter at the meat than it reads
+lesson-pit-colder = about { $by } colder at the meat than it reads
+lesson-pit-true = as hot at the meat as it reads
+lesson-cut-longer = takes about { $percent } % longer here than usual
+lesson-cut-shorter = takes about { $percent } % less time here than usual
+lesson-cut-usual = takes as long here as usual
+lesson-from = { $count ->
+    [one] from one meat
+   *[other] from { $count } meats
+}

@@ -48,3 +48,18 @@ ahead-doubted = { $count ->
    *[other] Lo que dicen { $count } de sus sondas se omite: pueden estar en grasa, en hueso o al aire.
 }
 ahead-fan = Donde estará probablemente por dentro (4 de 5): { $name }
+
+## Lo que enseñaron cocciones pasadas.
+
+lesson-heading = Lo que enseñaron las cocciones
+lesson-name = Aprendido
+lesson-pit-hotter = junto a la carne, unos { $by } más caliente de lo que marca
+lesson-pit-colder = junto a la carne, unos { $by } más frío de lo que marca
+lesson-pit-true = junto a la carne, tan caliente como marca
+lesson-cut-longer = aquí tarda cerca de { $percent } % más de lo usual
+lesson-cut-shorter = aquí tarda cerca de { $percent } % menos de lo usual
+lesson-cut-usual = aquí tarda lo usual
+lesson-from = { $count ->
+    [one] de una carne
+   *[other] de { $count } carnes
+}
