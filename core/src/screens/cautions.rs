@@ -85,22 +85,18 @@ impl Glance<'_> {
 
     /// The question before somebody sleeps while a pit burns that may not be left, and nobody else has the watch.
     pub fn sleep_question(&self) -> Option<String> {
+        let caution = self.sleep_caution()?;
+        let args = [("caution", Arg::Text(&caution))];
+        Some(self.say.with("confirm-sleep", &args))
+    }
+
+    /// What is to be heeded then: which pits may not be left, and that nobody sleeps near coals.
+    pub fn sleep_caution(&self) -> Option<String> {
         let mut watch = self.known.crew.on_watch(self.now).into_iter();
         if watch.any(|turn| turn.device != self.viewer.device) {
             return None;
         }
-        let pits = self.known.open_cooks().flat_map(|cook| {
-            let meats = cook.meats().filter(|piece| piece.is_on_pit(self.now));
-            meats.filter_map(|piece| piece.pit(self.now).map(|(pit, _)| pit))
-        });
-        let alone = |pit: &PitId| {
-            let pit = self.known.crew.pits.get(pit);
-            pit.and_then(|pit| pit.alone_minutes.value).unwrap_or(0) > 0
-        };
-        let kept: BTreeSet<PitId> = pits
-            .filter(|pit| self.burns_charcoal(*pit) && !alone(pit))
-            .collect();
-        let names: Vec<String> = kept.into_iter().map(|pit| self.pit(pit)).collect();
+        let names: Vec<String> = self.not_alone().iter().map(|pit| self.pit(*pit)).collect();
         let coals = self.caution(CautionKind::NoSleepNearCoals);
         let names = self.say.list(&names);
         let args = [
@@ -108,7 +104,20 @@ impl Glance<'_> {
             ("caution", Arg::Text(&coals.text)),
             ("source", Arg::Text(&coals.source)),
         ];
-        (!names.is_empty()).then(|| self.say.with("confirm-sleep", &args))
+        (!names.is_empty()).then(|| self.say.with("sleep-caution", &args))
+    }
+
+    /// The pits with meat on them that burn coals and may not be left at all.
+    fn not_alone(&self) -> BTreeSet<PitId> {
+        let meats = self.known.open_cooks().flat_map(Cook::meats);
+        let on = meats.filter(|piece| piece.is_on_pit(self.now));
+        let pits = on.filter_map(|piece| piece.pit(self.now).map(|(pit, _)| pit));
+        let alone = |pit: &PitId| {
+            let pit = self.known.crew.pits.get(pit);
+            pit.and_then(|pit| pit.alone_minutes.value).unwrap_or(0) > 0
+        };
+        pits.filter(|pit| self.burns_charcoal(*pit) && !alone(pit))
+            .collect()
     }
 
     /// What burns charcoal in this pit gives off carbon monoxide.

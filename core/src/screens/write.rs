@@ -181,7 +181,10 @@ impl Glance<'_> {
         vec![
             self.slip("people", "slip-people", vec![count]),
             self.slip("name", "slip-rename", vec![name]),
-            self.slip("sleep", "slip-sleep", vec![until]),
+            Slip {
+                how: self.sleep_caution().unwrap_or_default(),
+                ..self.slip("sleep", "slip-sleep", vec![until])
+            },
             self.slip("watch", "slip-watch", vec![note]),
         ]
     }

@@ -12,9 +12,9 @@ pub use records::*;
 use super::{Button, Place, Slip, Weight, glance::Glance, probes::spots_of, slip::option};
 use crate::{
     alarms,
-    cook::{Cook, Known, Piece},
+    cook::{Cook, Known, Piece, ahead::counts},
     ids::{CookId, PitId},
-    log::Where,
+    log::{Caveat, Where},
     moment::Moment,
     safety::{Doing, fire_out::FireOutAdvice, food_log::TempAt},
     words::{Arg, Viewer, key},
@@ -114,7 +114,7 @@ impl Glance<'_> {
                     .say
                     .with("fire-out-then", &[("temp", Arg::Text(&then))]),
             },
-            read: self.fire_out_read(found),
+            read: self.fire_out_read(piece, found),
             why: self.fire_out_why(found),
             weight,
             buttons: self.fire_out_buttons(piece, found.answer.advice),
@@ -139,7 +139,13 @@ impl Glance<'_> {
         }
     }
 
-    fn fire_out_read(&self, found: &Found) -> Vec<String> {
+    /// Whether somebody goes on past its clock, since the last sign of fire or before.
+    fn is_kept(&self, piece: &Piece) -> bool {
+        let mut past = piece.went_past.iter();
+        past.any(|(when, caveat)| *caveat == Caveat::PastClock && counts(when.at, self.now))
+    }
+
+    fn fire_out_read(&self, piece: &Piece, found: &Found) -> Vec<String> {
         let one = |reading: &TempAt, said: &'static str| {
             let (temp, time) = (
                 self.say.temperature(reading.temp),
@@ -148,7 +154,7 @@ impl Glance<'_> {
             let args = [("temp", Arg::Text(&temp)), ("time", Arg::Text(&time))];
             self.say.with(said, &args)
         };
-        vec![
+        let mut all = vec![
             match &found.before {
                 Some(before) => one(before, key("fire-out-read-before")),
                 None => self.say.text("fire-out-never-read"),
@@ -157,7 +163,12 @@ impl Glance<'_> {
                 Some(since) => one(since, key("fire-out-read-since")),
                 None => self.say.text("fire-out-not-read-since"),
             },
-        ]
+        ];
+        all.extend(
+            self.is_kept(piece)
+                .then(|| self.say.text("caveat-past-clock")),
+        );
+        all
     }
 
     fn fire_out_why(&self, found: &Found) -> String {
@@ -176,7 +187,7 @@ impl Glance<'_> {
 
     fn fire_out_buttons(&self, piece: &Piece, advice: FireOutAdvice) -> Vec<Button> {
         let mut all = vec![self.throw_away(piece.id)];
-        if advice == FireOutAdvice::Discard {
+        if advice == FireOutAdvice::Discard && !self.is_kept(piece) {
             all.push(self.past_clock(piece.id));
         }
         all
