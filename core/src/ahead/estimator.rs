@@ -14,15 +14,18 @@ pub trait Estimator: Send {
     fn to_bytes(&self) -> Vec<u8>;
 }
 
+/// An estimator of whatever kind.
+pub type AnyEstimator = Box<dyn Estimator>;
+
 /// How estimators are made.
 #[derive(Clone, Copy)]
 pub struct Made {
     /// Changes whenever the same facts come to something else: what was kept of another version is thrown away.
     pub version: i64,
     /// One that has seen nothing yet; none where such a meat cannot be followed.
-    pub begin: fn(&Facts) -> Option<Box<dyn Estimator>>,
+    pub begin: fn(&Facts) -> Option<AnyEstimator>,
     /// One that was kept after it took in just these facts; none where the bytes are not its own.
-    pub read: fn(&[u8], &Facts) -> Option<Box<dyn Estimator>>,
+    pub read: fn(&[u8], &Facts) -> Option<AnyEstimator>,
     /// What is known of the pit and the cut after a meat that was done then, by all facts up to it.
     pub taught: fn(&Facts, i64) -> Option<Habits>,
 }
