@@ -138,7 +138,7 @@ async fn a_plan_is_asked_for_by_address_and_accepted_by_its_button() {
     );
     let bad = get(&home, &format!("{plan}?go=on&hands=many")).await.body;
     assert!(bad.contains("“many” is not a whole number"), "{bad}");
-    let asked = format!("{plan}?go=on&hands=1&late=60&cooler=on");
+    let asked = format!("{plan}?go=on&later=600&hands=1&late=60&cooler=on");
     let shown = get(&home, &asked).await.body;
     let act = shown
         .split("name=\"act\" value=\"")
