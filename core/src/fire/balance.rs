@@ -30,7 +30,7 @@ const BASIS: &str = "Rough. Heating values are published; what a pit loses and w
 /// })).unwrap();
 /// let night = fuel(&drum).unwrap();
 /// assert_eq!(night.g_per_hour.unwrap().likely, 264); // about a seventh of a chimney
-/// assert_eq!(night.minutes_per_unit.unwrap().likely, 363);
+/// assert_eq!(night.minutes_per_unit.unwrap().likely, 408);
 /// ```
 ///
 /// # Errors

@@ -193,13 +193,13 @@ pub struct PlannedJob {
     pub what: String,
     /// Why then.
     #[serde(default)]
-    pub why: Option<Why>,
+    pub why: Option<PlannedWhy>,
 }
 
 /// Why a job is when it is: the key of a message that every language has, with what goes into it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
-pub struct Why {
+pub struct PlannedWhy {
     /// Which message. One that a reader does not know says nothing.
     pub key: String,
     /// What goes into it, up to 6.

@@ -3,7 +3,9 @@
 use super::{Ask, household::Planned};
 use crate::{
     cook::Cook,
-    log::{AcceptedPlan, Does, OnSheet, PlannedJob, Serve, Subject, Why, WhyArg, WhyValue, Wrap},
+    log::{
+        AcceptedPlan, Does, OnSheet, PlannedJob, PlannedWhy, Serve, Subject, WhyArg, WhyValue, Wrap,
+    },
     moment::MINUTE,
     plan::{Job, Of, Plan, SaidValue, What, Window},
 };
@@ -143,7 +145,7 @@ fn subject(cook: &Cook, planned: &Planned, of: Of) -> Subject {
 }
 
 /// The reason, with the things of the cook in place of their names, so that a new name is said too.
-fn why(cook: &Cook, planned: &Planned, job: &Job) -> Why {
+fn why(cook: &Cook, planned: &Planned, job: &Job) -> PlannedWhy {
     let args = job.why.args.iter().map(|arg| WhyArg {
         name: arg.name.clone(),
         value: match &arg.value {
@@ -155,7 +157,7 @@ fn why(cook: &Cook, planned: &Planned, job: &Job) -> Why {
             said => spoken(said),
         },
     });
-    Why {
+    PlannedWhy {
         key: job.why.key.clone(),
         args: args.collect(),
     }

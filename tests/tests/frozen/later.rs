@@ -192,7 +192,7 @@ fn kitchen() -> Vec<Payload> {
 /// What was recorded by the version after that.
 fn planned() -> Vec<Payload> {
     let (pit, butt) = (PitId(id(4, 1)), PieceId(id(6, 2)));
-    let why = Why {
+    let why = PlannedWhy {
         key: "plan-why-cooks-for".into(),
         args: vec![WhyArg {
             name: "minutes".into(),

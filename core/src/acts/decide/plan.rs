@@ -9,7 +9,7 @@ use crate::{
     ids::CookId,
     log::{
         AcceptedPlan, Draft, EntryKey, Field, FieldSet, OnSheet, PlanAccepted, PlanAsked,
-        PlanDropped, PlannedJob, Subject, Why, WhyArg, WhyValue,
+        PlanDropped, PlannedJob, PlannedWhy, Subject, WhyArg, WhyValue,
     },
     moment::HOUR,
     words::{Arg, Refused as Unsaid},
@@ -165,7 +165,7 @@ fn in_time(context: &Context<'_>, planned: &PlannedJob) -> Result<(), Refused> {
     Err(context.say().refuse("error-plan-time", &args).into())
 }
 
-fn why(context: &Context<'_>, why: &Why) -> Result<Why, Refused> {
+fn why(context: &Context<'_>, why: &PlannedWhy) -> Result<PlannedWhy, Refused> {
     let plain = |text: &str| {
         let plain = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
         (1..=WHY_KEY_MAX).contains(&text.len()) && text.chars().all(plain)
@@ -184,7 +184,7 @@ fn why(context: &Context<'_>, why: &Why) -> Result<Why, Refused> {
             value,
         })
     });
-    Ok(Why {
+    Ok(PlannedWhy {
         key: why.key.clone(),
         args: args.collect::<Result<_, Refused>>()?,
     })

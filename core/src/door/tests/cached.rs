@@ -360,7 +360,7 @@ fn plan(piece: PieceId, pit: PitId) -> PlanAccepted {
         temp: Some(Mk::from_f(250)),
         wrap: Some(Wrap::Foil),
         what: "low".into(),
-        why: Some(Why {
+        why: Some(PlannedWhy {
             key: "plan-why-cooks-for".into(),
             args: args.collect(),
         }),

@@ -1,7 +1,7 @@
 //! The jobs of a run sheet in words.
 
 use crate::{
-    log::{Does, OnSheet, PlannedJob, Subject, Why, WhyArg, WhyValue},
+    log::{Does, OnSheet, PlannedJob, PlannedWhy, Subject, WhyArg, WhyValue},
     screens::glance::Glance,
     words::{Arg, key},
 };
@@ -105,7 +105,7 @@ impl Glance<'_> {
     }
 
     /// Why a job is when it is; nothing where this version does not know the sentence.
-    pub fn sheet_why(&self, why: Option<&Why>) -> String {
+    pub fn sheet_why(&self, why: Option<&PlannedWhy>) -> String {
         let Some(why) = why else {
             return String::new();
         };

@@ -25,12 +25,12 @@ fn job(does: Does, on: Subject, at: i64, minutes: i64, hands: i64) -> PlannedJob
     }
 }
 
-fn why(key: &str, args: &[(&str, WhyValue)]) -> Option<Why> {
+fn why(key: &str, args: &[(&str, WhyValue)]) -> Option<PlannedWhy> {
     let args = args.iter().map(|(name, value)| WhyArg {
         name: (*name).into(),
         value: value.clone(),
     });
-    Some(Why {
+    Some(PlannedWhy {
         key: key.into(),
         args: args.collect(),
     })

@@ -15,7 +15,7 @@ use crate::{
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
     log::{
         AcceptedPlan, Band, Bath, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
-        PlannedJob, Serve, Stage, Stamp, Subject, Where, Why, WhyArg, WhyValue, Wrap,
+        PlannedJob, PlannedWhy, Serve, Stage, Stamp, Subject, Where, WhyArg, WhyValue, Wrap,
     },
     moment::HOUR,
     safety::Form,
@@ -380,7 +380,7 @@ fn plan(ids: &Ids, s: &Stuff) -> AcceptedPlan {
         temp: Some(Mk(hands)),
         wrap: Some(Wrap::Foil),
         what: s.texts[0].clone(),
-        why: Some(Why {
+        why: Some(PlannedWhy {
             key: s.texts[1].clone(),
             args: vec![WhyArg {
                 name: "time".into(),
