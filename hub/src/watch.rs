@@ -9,10 +9,11 @@ use slowbend_core::{
     words::Viewer,
 };
 use std::{sync::Arc, time::Duration};
-use tokio::sync::broadcast::error::RecvError;
+use tokio::{sync::broadcast::error::RecvError, time::Instant};
 
-/// How many steps of work are done before somebody else may use the door.
-const STEPS: u32 = 50;
+/// How many steps of work are done before somebody else may use the door, and before what comes due is looked at again: one
+/// step of a forecast takes some milliseconds.
+const STEPS: u32 = 2;
 /// How often the demo's probes are read.
 const DEMO_EVERY: i64 = 30 * SECOND;
 /// Forecasts are made so long after their instant, so that what was read up to it has come in. Common practice, no source.
@@ -24,16 +25,24 @@ const AT_LEAST: i64 = SECOND;
 pub async fn watch(home: Arc<Home>) {
     let mut changes = home.changes();
     let mut closing = home.closing();
+    let mut due = Instant::now() + Duration::from_hours(1);
     loop {
-        let wait = match turn(&home).await {
-            Ok(wait) => wait,
-            Err(trouble) => {
-                eprintln!("{trouble}");
-                HOUR / 60
+        let turn = turn(&home).await.unwrap_or_else(|trouble| {
+            eprintln!("{trouble}");
+            Turn::after_trouble()
+        });
+        let now = Instant::now();
+        let next = now + turn.wait;
+        due = match due <= now {
+            true => {
+                home.changed();
+                next
             }
+            // However long the slow work takes, what was due stays due.
+            false => due.min(next),
         };
         tokio::select! {
-            () = tokio::time::sleep(Duration::from_millis(wait.unsigned_abs())) => home.changed(),
+            () = tokio::time::sleep_until(if turn.more { now } else { due }) => (),
             heard = changes.recv() => if heard == Err(RecvError::Closed) { return },
             _ = closing.wait_for(|closing| *closing) => return,
         }
@@ -42,12 +51,27 @@ pub async fn watch(home: Arc<Home>) {
     }
 }
 
-/// Does what is due, and says how long to wait, in milliseconds.
-async fn turn(home: &Arc<Home>) -> Result<i64, Trouble> {
-    let (here, device) = (Arc::clone(home), home.device);
-    if work(home).await? {
-        home.changed();
+/// What a turn found.
+struct Turn {
+    /// How long until something comes due.
+    wait: Duration,
+    /// Whether there is more slow work to do.
+    more: bool,
+}
+
+impl Turn {
+    const fn after_trouble() -> Self {
+        Self {
+            wait: Duration::from_mins(1),
+            more: false,
+        }
     }
+}
+
+/// Does some of the slow work and what is due, and says how long to wait.
+async fn turn(home: &Arc<Home>) -> Result<Turn, Trouble> {
+    let (here, device) = (Arc::clone(home), home.device);
+    let more = work(home).await?;
     home.ask(move |door, moment| {
         let demo = match &here.invented {
             Some(it) => demo::go_on(door, it, moment)?,
@@ -56,26 +80,24 @@ async fn turn(home: &Arc<Home>) -> Result<i64, Trouble> {
         let next = next_ring(door, &Viewer::default_for(device), moment)?;
         let next = next.min(next_forecast(door, moment));
         let wait = if demo { next.min(DEMO_EVERY) } else { next };
-        Ok(wait.clamp(AT_LEAST, HOUR))
+        let wait = Duration::from_millis(wait.clamp(AT_LEAST, HOUR).unsigned_abs());
+        Ok(Turn { wait, more })
     })
     .await
 }
 
-/// Does all the slow work there is; answers whether a forecast was finished, so that open pages are not as they were.
+/// Does some of the slow work; answers whether there is more. Open pages hear of a forecast that was finished.
 async fn work(home: &Arc<Home>) -> Result<bool, Trouble> {
-    let mut forecast = false;
-    loop {
-        let step = |door: &mut Slowbend, moment: &Moment| {
-            let before = door.forecasts_finished();
-            let more = door.work(moment, STEPS)?;
-            Ok((more, door.forecasts_finished() > before))
-        };
-        let (more, finished) = home.ask(step).await?;
-        forecast |= finished;
-        if !more {
-            return Ok(forecast);
-        }
+    let step = |door: &mut Slowbend, moment: &Moment| {
+        let before = door.forecasts_finished();
+        let more = door.work(moment, STEPS)?;
+        Ok((more, door.forecasts_finished() > before))
+    };
+    let (more, finished) = home.ask(step).await?;
+    if finished {
+        home.changed();
     }
+    Ok(more)
 }
 
 /// How long until forecasts are made again, milliseconds.

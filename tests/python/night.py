@@ -176,7 +176,7 @@ class Night:
             "pits": (lambda: device.door.pits(device.viewer, of, now), lambda: api.Screen.PITS(of)),
             "dishes": (lambda: device.door.dishes(device.viewer, of, now), lambda: api.Screen.DISHES(of)),
             "kitchen": (lambda: device.door.kitchen(device.viewer, of, now), lambda: api.Screen.KITCHEN(of)),
-            "sheet": (lambda: device.door.kitchen_sheet(device.viewer, of, now), lambda: api.Screen.SHEET(of)),
+            "kitchen_sheet": (lambda: device.door.kitchen_sheet(device.viewer, of, now), lambda: api.Screen.KITCHEN_SHEET(of)),
             "watch": (lambda: device.door.watch(device.viewer, of, now), lambda: api.Screen.WATCH(of)),
             "fire": (lambda: device.door.fire(device.viewer, of, at, now), lambda: api.Screen.FIRE(of, at)),
             "run_sheet": (lambda: device.door.run_sheet(device.viewer, of, now), lambda: api.Screen.RUN_SHEET(of)),

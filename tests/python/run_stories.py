@@ -23,7 +23,7 @@ KINDS = {
     "act", "outcome", "reading", "moment", "viewer",
     "start", "pitside", "piece", "check", "timeline", "card", "again", "settings", "write_down", "alarms", "cuts", "cut",
     "readings_of", "thermometers",
-    "opening", "pits", "dishes", "kitchen", "sheet", "watch", "trouble", "run_sheet", "hand_out", "plan", "fire", "fire_out", "temp_log",
+    "opening", "pits", "dishes", "kitchen", "kitchen_sheet", "watch", "trouble", "run_sheet", "hand_out", "plan", "fire", "fire_out", "temp_log",
     "hearing", "probes", "word", "taken",
 }
 

@@ -58,7 +58,12 @@ echo!(
     kitchen_json,
     kitchen_canon
 );
-echo!(KitchenSheet, sheet_from_json, sheet_json, sheet_canon);
+echo!(
+    KitchenSheet,
+    kitchen_sheet_from_json,
+    kitchen_sheet_json,
+    kitchen_sheet_canon
+);
 echo!(FireScreen, fire_from_json, fire_json, fire_canon);
 echo!(
     RunSheetScreen,
@@ -176,7 +181,7 @@ pub enum Screen {
         cook: CookId,
     },
     /// The same on one sheet of paper.
-    Sheet {
+    KitchenSheet {
         /// Of which cook.
         cook: CookId,
     },
@@ -272,7 +277,7 @@ pub fn screen_text(
         Screen::Pits { cook } => write(&door.pits(viewer, cook, moment)?),
         Screen::Dishes { cook } => write(&door.dishes(viewer, cook, moment)?),
         Screen::Kitchen { cook } => write(&door.kitchen(viewer, cook, moment)?),
-        Screen::Sheet { cook } => write(&door.kitchen_sheet(viewer, cook, moment)?),
+        Screen::KitchenSheet { cook } => write(&door.kitchen_sheet(viewer, cook, moment)?),
         Screen::Watch { cook } => write(&door.watch(viewer, cook, moment)?),
         Screen::Fire { cook, pit } => write(&door.fire(viewer, cook, pit, moment)?),
         Screen::RunSheet { cook } => write(&door.run_sheet(viewer, cook, moment)?),

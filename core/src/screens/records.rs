@@ -112,7 +112,7 @@ pub enum Place {
         cook: CookId,
     },
     /// The same on one sheet of paper.
-    Sheet {
+    KitchenSheet {
         /// Of which cook.
         cook: CookId,
     },

@@ -10,7 +10,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &KitchenScreen) -> (Head, Markup) {
         until: screen.until,
         cook: Some(screen.cook),
     };
-    let to_sheet = Page::Sheet(screen.cook).path();
+    let to_sheet = Page::KitchenSheet(screen.cook).path();
     let main = html! {
         h1 { (screen.title) }
         p .lead { (screen.lead) }

@@ -107,7 +107,7 @@ const fn is_printed(page: Page) -> bool {
         page,
         Page::TempLog(_)
             | Page::Kitchen(_)
-            | Page::Sheet(_)
+            | Page::KitchenSheet(_)
             | Page::RunSheet(_)
             | Page::HandOut(_)
             | Page::Plan(_)

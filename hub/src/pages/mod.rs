@@ -254,7 +254,7 @@ pub async fn render(
             Page::Pits(cook) => pits::page(&sheet, &door.pits(viewer, cook, moment)?),
             Page::Dishes(cook) => dishes::page(&sheet, &door.dishes(viewer, cook, moment)?),
             Page::Kitchen(cook) => kitchen::page(&sheet, &door.kitchen(viewer, cook, moment)?),
-            Page::Sheet(cook) => {
+            Page::KitchenSheet(cook) => {
                 kitchen_sheet::page(&sheet, &door.kitchen_sheet(viewer, cook, moment)?)
             }
             Page::RunSheet(cook) => sheet_run::page(&sheet, &door.run_sheet(viewer, cook, moment)?),

@@ -60,7 +60,7 @@ pub enum Page {
     /// What is mixed, shared out and bought.
     Kitchen(CookId),
     /// The same on one sheet of paper.
-    Sheet(CookId),
+    KitchenSheet(CookId),
     /// Who has the watch.
     Watch(CookId),
     /// The run sheet.
@@ -102,7 +102,7 @@ impl Page {
             ["cook", id, "pits"] => Self::Pits(id.parse().ok()?),
             ["cook", id, "dishes"] => Self::Dishes(id.parse().ok()?),
             ["cook", id, "kitchen"] => Self::Kitchen(id.parse().ok()?),
-            ["cook", id, "kitchen", "sheet"] => Self::Sheet(id.parse().ok()?),
+            ["cook", id, "kitchen", "sheet"] => Self::KitchenSheet(id.parse().ok()?),
             ["cook", id, "watch"] => Self::Watch(id.parse().ok()?),
             ["cook", id, "sheet"] => Self::RunSheet(id.parse().ok()?),
             ["cook", id, "plan"] => Self::Plan(id.parse().ok()?),
@@ -155,7 +155,7 @@ impl Page {
             Self::Pits(cook) => format!("/cook/{cook}/pits"),
             Self::Dishes(cook) => format!("/cook/{cook}/dishes"),
             Self::Kitchen(cook) => format!("/cook/{cook}/kitchen"),
-            Self::Sheet(cook) => format!("/cook/{cook}/kitchen/sheet"),
+            Self::KitchenSheet(cook) => format!("/cook/{cook}/kitchen/sheet"),
             Self::Watch(cook) => format!("/cook/{cook}/watch"),
             Self::RunSheet(cook) => format!("/cook/{cook}/sheet"),
             Self::Plan(cook) => format!("/cook/{cook}/plan"),
@@ -200,7 +200,7 @@ impl From<Place> for Page {
             Place::Pits { cook } => Self::Pits(cook),
             Place::Dishes { cook } => Self::Dishes(cook),
             Place::Kitchen { cook } => Self::Kitchen(cook),
-            Place::Sheet { cook } => Self::Sheet(cook),
+            Place::KitchenSheet { cook } => Self::KitchenSheet(cook),
             Place::Watch { cook } => Self::Watch(cook),
             Place::RunSheet { cook } => Self::RunSheet(cook),
             Place::Plan { cook } => Self::Plan(cook),
@@ -248,7 +248,7 @@ mod tests {
             Page::Pits(cook),
             Page::Dishes(cook),
             Page::Kitchen(cook),
-            Page::Sheet(cook),
+            Page::KitchenSheet(cook),
             Page::Watch(cook),
             Page::RunSheet(cook),
             Page::HandOut(cook),

@@ -254,7 +254,9 @@ impl Night {
             ("pits", Some(of)) => shown(door.pits(viewer, parsed::<CookId>(&of)?, &now)),
             ("dishes", Some(of)) => shown(door.dishes(viewer, parsed::<CookId>(&of)?, &now)),
             ("kitchen", Some(of)) => shown(door.kitchen(viewer, parsed::<CookId>(&of)?, &now)),
-            ("sheet", Some(of)) => shown(door.kitchen_sheet(viewer, parsed::<CookId>(&of)?, &now)),
+            ("kitchen_sheet", Some(of)) => {
+                shown(door.kitchen_sheet(viewer, parsed::<CookId>(&of)?, &now))
+            }
             ("run_sheet", Some(of)) => shown(door.run_sheet(viewer, parsed::<CookId>(&of)?, &now)),
             ("plan", Some(of)) => {
                 let asked = PlanTyped {

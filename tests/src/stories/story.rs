@@ -155,7 +155,7 @@ pub struct Heard {
 pub struct Seen {
     /// Who.
     pub by: String,
-    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `write_down`, `settings`, `pits`, `dishes`, `kitchen`, `sheet`, `watch`,
+    /// Which screen: `start`, `pitside`, `piece`, `check`, `timeline`, `card`, `again`, `write_down`, `settings`, `pits`, `dishes`, `kitchen`, `kitchen_sheet`, `watch`,
     /// `opening`, `fire`, `trouble`.
     pub see: String,
     /// Of which cook or meat.

@@ -15,7 +15,7 @@ fun Place.path() = when (this) {
     is Place.Pits -> "pits/$cook"
     is Place.Dishes -> "dishes/$cook"
     is Place.Kitchen -> "kitchen/$cook"
-    is Place.Sheet -> "sheet/$cook"
+    is Place.KitchenSheet -> "kitchen-sheet/$cook"
     is Place.Watch -> "watch/$cook"
     is Place.RunSheet -> "sheet/$cook"
     is Place.Plan -> "plan/$cook"
@@ -51,7 +51,7 @@ fun placeOf(path: String): Place {
         "pits" -> Place.Pits(id)
         "dishes" -> Place.Dishes(id)
         "kitchen" -> Place.Kitchen(id)
-        "sheet" -> Place.Sheet(id)
+        "kitchen-sheet" -> Place.KitchenSheet(id)
         "watch" -> Place.Watch(id)
         "sheet" -> Place.RunSheet(id)
         "plan" -> Place.Plan(id)

@@ -45,7 +45,7 @@ fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: 
     is Place.Pits -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Dishes -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Kitchen -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Sheet -> Shown.Now(pitside(viewer, place.cook, moment))
+    is Place.KitchenSheet -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Watch -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.RunSheet -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Plan -> Shown.Now(pitside(viewer, place.cook, moment))
