@@ -81,7 +81,7 @@ pub fn all(picture: &Picture) -> Vec<Screen> {
             Screen::Pits(cook.id),
             Screen::Dishes(cook.id),
             Screen::Kitchen(cook.id),
-            Screen::KitchenSheet(cook.id),
+            Screen::Sheet(cook.id),
             Screen::Watch(cook.id),
             Screen::RunSheet(cook.id),
         ]
@@ -123,7 +123,7 @@ pub fn warm(
         Screen::Pits(cook) => door.pits(viewer, cook, moment).map(json),
         Screen::Dishes(cook) => door.dishes(viewer, cook, moment).map(json),
         Screen::Kitchen(cook) => door.kitchen(viewer, cook, moment).map(json),
-        Screen::KitchenSheet(cook) => door.kitchen_sheet(viewer, cook, moment).map(json),
+        Screen::Sheet(cook) => door.kitchen_sheet(viewer, cook, moment).map(json),
         Screen::Watch(cook) => door.watch(viewer, cook, moment).map(json),
         Screen::RunSheet(cook) => door.run_sheet(viewer, cook, moment).map(json),
     };
@@ -169,7 +169,7 @@ pub fn cold(
             let last = last.unwrap_or_default();
             json(screens::kitchen(known, viewer, cook, &last, moment))
         }
-        Screen::KitchenSheet(cook) => json(screens::kitchen_sheet(known, viewer, cook, moment)),
+        Screen::Sheet(cook) => json(screens::kitchen_sheet(known, viewer, cook, moment)),
         Screen::Watch(cook) => json(screens::watch(known, viewer, cook, moment)),
         Screen::RunSheet(cook) => json(screens::run_sheet(known, viewer, cook, moment)),
     }
