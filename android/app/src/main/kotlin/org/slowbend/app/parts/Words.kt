@@ -13,6 +13,7 @@ import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
 import org.slowbend.app.Told
@@ -35,10 +36,10 @@ fun Cautions(cautions: List<Caution>) = cautions.forEach { caution ->
 
 /** What is to be told once, with the button that puts it away. */
 @Composable
-fun Notices(notices: List<Notice>, shell: Shell) = notices.forEach { notice ->
+fun Notices(notices: List<Notice>, shell: Shell, least: Dp = 48.dp) = notices.forEach { notice ->
     Column(Modifier.fillMaxWidth().padding(vertical = 6.dp).border(2.dp, LocalInks.current.page.ink).padding(10.dp)) {
         Text(notice.text, style = type.bodyLarge)
-        notice.dismiss?.let { Buttons(listOf(it), shell) }
+        notice.dismiss?.let { Buttons(listOf(it), shell, least) }
     }
 }
 

@@ -171,7 +171,7 @@ private fun Rest(screen: Pitside, shell: Shell) {
     Buttons(now.buttons - now.first().toSet(), shell, least)
     now.link?.let { Links(listOf(it), shell, least) }
     WhenDone(shell, least)
-    Notices(screen.notices, shell)
+    Notices(screen.notices, shell, least)
     Section(shell.frame?.pits, screen.pits, shell, least)
     Section(shell.frame?.next, screen.next, shell, least)
     if (screen.watch.isNotEmpty()) Heading(shell.frame?.watch)
