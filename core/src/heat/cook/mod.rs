@@ -1,7 +1,7 @@
 //! One cook, followed from going on to coming off and past it. Start at [`cook_heat`].
 //!
 //! What comes out is a reckoning, not a reading: no curve of it says that a meat is done or safe; its minimum is shown by a
-//! thermometer ([`checks::verdict`](crate::checks::verdict)).
+//! thermometer ([`checks::verdict`](mod@crate::checks::verdict)).
 
 mod follow;
 mod input;
