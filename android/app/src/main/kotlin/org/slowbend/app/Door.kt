@@ -70,7 +70,7 @@ class Door(
     fun mute(listener: Changed) = listeners.remove(listener)
 
     private companion object {
-        /** Steps of work between two calls: so many that a tap never waits long. Common practice, no source. */
-        const val STEPS = 16u
+        /** Steps of work between two calls: so few that no tap waits for a forecast, whose steps take some milliseconds each. */
+        const val STEPS = 2u
     }
 }

@@ -49,7 +49,8 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     private var before: Long? = null
     private val handler = Handler(Looper.getMainLooper())
     private val again = Runnable {
-        app.door.work()
+        // Forecasts alone are slow work that comes by the clock; all else comes by what was recorded.
+        if (app.foretells) app.door.work()
         refresh()
     }
     private val changed = Changed { _, _, _ -> app.main.execute { refresh() } }

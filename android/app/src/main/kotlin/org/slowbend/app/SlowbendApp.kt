@@ -42,9 +42,12 @@ open class SlowbendApp : Application() {
     /** Says aloud what the core wrote. */
     open fun say(text: String) = speaker.say(text)
 
+    /** Whether forecasts are made beside all else. Their dice follow the names of things, which are made of chance. */
+    open val foretells = true
+
     /** Opens the database. The name of this installation lies outside backups, so that a copied database is noticed. */
     open fun open(moment: Moment): SlowbendInterface =
-        Slowbend.open(File(filesDir, "slowbend").path, installId(), moment).also { it.makeForecasts() }
+        Slowbend.open(File(filesDir, "slowbend").path, installId(), moment).also { if (foretells) it.makeForecasts() }
 
     private fun installId(): String {
         val file = File(noBackupFilesDir, "install_id")

@@ -30,6 +30,7 @@ class ScreensTest {
         val places = mapOf(
             "start" to Place.Start,
             "now" to Place.Now(lunch.cook),
+            "meat" to Place.Piece(lunch.meats.first()),
             "check" to Place.Check(lunch.meats.first()),
             "timeline" to Place.Timeline(lunch.cook),
             "settings" to Place.Settings,
@@ -52,7 +53,7 @@ class ScreensTest {
         val lunch = app.underWay()
         app.done(Act.AnswerRub(lunch.meats[2], false, null))
         app.clock.wait(1)
-        for ((name, place) in mapOf("phone-now" to Place.Now(lunch.cook))) {
+        for ((name, place) in mapOf("phone-now" to Place.Now(lunch.cook), "phone-meat" to Place.Piece(lunch.meats.first()))) {
             rule.runOnUiThread { rule.activity.model.go(place) }
             rule.waitForIdle()
             rule.onRoot().captureRoboImage("../../docs/pictures/$name.png", readmePicture)
