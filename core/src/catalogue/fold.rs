@@ -1,10 +1,12 @@
 //! How words are compared: without case and accents, and with a slip of the finger forgiven. Start at [`fold`].
 
-/// Lower case without the accents that Spanish has; what is neither letter nor digit parts words.
-pub(super) fn fold(text: &str) -> Vec<String> {
+/// Lower case without the accents that Spanish has, written with their letter or apart from it; what is neither letter nor
+/// digit parts words.
+pub(crate) fn fold(text: &str) -> Vec<String> {
     let plain: String = text
         .chars()
         .flat_map(char::to_lowercase)
+        .filter(|c| !matches!(c, '\u{300}'..='\u{36f}'))
         .map(bare)
         .collect();
     let words = plain.split(|c: char| !c.is_alphanumeric());

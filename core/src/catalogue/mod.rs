@@ -6,4 +6,5 @@ mod fold;
 mod named;
 
 pub use find::find;
+pub(crate) use fold::fold;
 pub use named::{CutWords, cut_words};

@@ -3,7 +3,7 @@
 use super::{Cook, Crew, Known, fold};
 use crate::{
     ids::{CookId, DeviceId, LogId, PieceId, PitId, ThermometerId},
-    log::{Draft, Entry, EntryKey, Payload, Stamp},
+    log::{Does, Draft, Entry, EntryKey, OnSheet, Payload, PlannedJob, Stamp, Subject},
     readings::Tails,
 };
 use std::collections::BTreeMap;
@@ -49,6 +49,22 @@ pub(crate) fn pit(number: u128) -> PitId {
 
 pub(crate) fn thermometer(number: u128) -> ThermometerId {
     ThermometerId(Uuid::from_u128(0xe000 + number))
+}
+
+/// A job of a plan for one pair of hands that wakes nobody.
+pub(crate) fn planned_job(does: Does, on: Subject, at: i64, until: i64) -> PlannedJob {
+    PlannedJob {
+        job: OnSheet { does, on, nth: 0 },
+        at,
+        until,
+        hands: 1,
+        wakes: false,
+        pit: None,
+        temp: None,
+        wrap: None,
+        what: String::new(),
+        why: None,
+    }
 }
 
 impl Story {

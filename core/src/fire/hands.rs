@@ -1,23 +1,8 @@
 //! What hands do at a fire beside feeding it.
 
-use serde::{Deserialize, Serialize};
+use super::choices::choices;
 
-macro_rules! hands {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident),* $(,)? })*) => { $(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
-        pub enum $name { $($(#[$variant_doc])* $variant),* }
-
-        impl $name {
-            /// All of them.
-            pub const ALL: &'static [Self] = &[$(Self::$variant),*];
-        }
-    )* };
-}
-
-hands! {
+choices! {
     /// Where air goes.
     Vent {
         /// In, below or at the firebox.

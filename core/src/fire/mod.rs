@@ -9,6 +9,7 @@
 
 mod answer;
 mod balance;
+mod choices;
 mod hands;
 mod jobs;
 mod loss;

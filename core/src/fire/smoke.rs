@@ -1,25 +1,9 @@
 //! Smoke in words: how strong, whether it burns clean, and what to do. All of it is common practice, no source.
 
-use super::{NotAFire, refused::within};
+use super::{NotAFire, choices::choices, refused::within};
 use serde::{Deserialize, Serialize};
 
-macro_rules! words {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident),* $(,)? })*) => { $(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-        pub enum $name { $($(#[$variant_doc])* $variant),* }
-
-        impl $name {
-            /// All of them.
-            pub const ALL: &'static [Self] = &[$(Self::$variant),*];
-        }
-    )* };
-}
-
-words! {
+choices! {
     /// What the smoke comes from.
     SmokeFrom {
         /// The wood fire itself.

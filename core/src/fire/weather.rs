@@ -1,25 +1,10 @@
 //! The weather in four taps, and what it does to a pit.
 
+use super::choices::choices;
 use crate::units::Mk;
 use serde::{Deserialize, Serialize};
 
-macro_rules! taps {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident),* $(,)? })*) => { $(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-        pub enum $name { $($(#[$variant_doc])* $variant),* }
-
-        impl $name {
-            /// All of them.
-            pub const ALL: &'static [Self] = &[$(Self::$variant),*];
-        }
-    )* };
-}
-
-taps! {
+choices! {
     /// How warm the air is around the pit.
     Ambient {
         /// Below 32 °F (0 °C).

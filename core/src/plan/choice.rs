@@ -4,7 +4,7 @@ use super::{
     cost::Level,
     household::GRID_MIN,
     model::{Fixed, Heat, Model, Profile, Task},
-    times::{Four, across, chance, down, up, within},
+    times::{Four, chance, down, up, within},
 };
 
 /// No pit, no place.
@@ -162,19 +162,8 @@ fn cook(model: &Model, task: &Task, site: Site<'_>, on: i64) -> Option<Cook> {
             outside: 0,
         });
     };
-    let left = |times: Four| match task.fixed {
-        Fixed::On { over, .. } => times.map(|time| (time * (1_000 - over) + 999) / 1_000),
-        _ => times,
-    };
-    let (a, b) = (
-        task.times[pit][profile.a].map(left),
-        task.times[pit][profile.b].map(left),
-    );
     let before = (profile.at - on) * GRID_MIN;
-    let mut times = [0; 4];
-    for (i, time) in times.iter_mut().enumerate() {
-        *time = across(before, a.map(|a| a[i]), b.map(|b| b[i]))?;
-    }
+    let times = task.times_in(pit, profile, before)?;
     let mut outside = 0;
     if before > 0 {
         outside = task.outside[pit][profile.a];

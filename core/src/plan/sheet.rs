@@ -9,9 +9,9 @@ use super::{
     chance,
     choice::{Choice, NONE},
     household::{GRID_MIN, Household},
-    model::{Fixed, Model, Profile},
+    model::{Model, Profile},
     search::Found,
-    times::{Four, across},
+    times::Four,
 };
 
 /// What the search found, in the words of the household.
@@ -64,19 +64,7 @@ fn cooks(model: &Model, found: &Found, meat: usize) -> Option<Four> {
     let pit = choice.pit as usize;
     let profile = profile(model, found, pit);
     let before = (profile.at - i64::from(choice.on)) * GRID_MIN;
-    let left = |times: Four| match task.fixed {
-        Fixed::On { over, .. } => times.map(|time| (time * (1_000 - over) + 999) / 1_000),
-        _ => times,
-    };
-    let (a, b) = (
-        task.times[pit][profile.a].map(left),
-        task.times[pit][profile.b].map(left),
-    );
-    let mut times = [0; 4];
-    for (i, time) in times.iter_mut().enumerate() {
-        *time = across(before, a.map(|a| a[i]), b.map(|b| b[i]))?;
-    }
-    Some(times)
+    task.times_in(pit, &profile, before)
 }
 
 /// For each meat its times and the minutes it has; none where it is off.

@@ -6,7 +6,7 @@
 //! however it is written; a name that merely contains their letters is taken.
 
 use super::keyed::keyed;
-use crate::units::Mk;
+use crate::{catalogue::fold, units::Mk};
 
 keyed! {
     /// What is refused.
@@ -114,7 +114,7 @@ const TO_KEEP: &[&str] = &[
 /// assert_eq!(not_here("Procured ham"), None);
 /// ```
 pub fn not_here(name: &str) -> Option<NotHere> {
-    let words = words_of(name);
+    let words = fold(name);
     let says = |phrases: &[Phrase]| phrases.iter().any(|phrase| holds(&words, phrase));
     let has = |of: &[&str]| words.iter().any(|word| of.contains(&word.as_str()));
     if says(COLD_SMOKING) {
@@ -137,30 +137,6 @@ fn holds(words: &[String], phrase: Phrase) -> bool {
         run.iter()
             .zip(phrase)
             .all(|(word, any)| any.contains(&word.as_str()))
-    })
-}
-
-/// The words in small letters, their accents left out.
-fn words_of(name: &str) -> Vec<String> {
-    let plain: String = name.to_lowercase().chars().filter_map(bare).collect();
-    plain
-        .split(|c: char| !c.is_alphanumeric())
-        .filter(|word| !word.is_empty())
-        .map(str::to_owned)
-        .collect()
-}
-
-/// A letter without its accent; an accent written apart is left out.
-fn bare(c: char) -> Option<char> {
-    Some(match c {
-        'á' => 'a',
-        'é' => 'e',
-        'í' => 'i',
-        'ó' => 'o',
-        'ú' | 'ü' => 'u',
-        'ñ' => 'n',
-        '\u{300}'..='\u{36f}' => return None,
-        other => other,
     })
 }
 

@@ -1,6 +1,6 @@
 //! Cook cards as they come in by form, and as they go out as a file.
 
-use super::{Reading, again_for, cook::cook_of, on, once_key, once_key_of, record};
+use super::{Reading, again_for, cook::cook_of, handed, on, once_key, once_key_of, record};
 use crate::{
     demo,
     home::Home,
@@ -11,7 +11,7 @@ use crate::{
 use axum::{
     Form,
     extract::{Multipart, Path, Query, State, multipart::MultipartError},
-    http::{StatusCode, header},
+    http::StatusCode,
     response::{IntoResponse, Response},
 };
 use slowbend_core::{
@@ -199,14 +199,7 @@ pub async fn file(
     let made =
         home.ask(move |door, moment| door.card(&viewer, CookId(cook), &asked.card(), moment));
     match made.await {
-        Ok(screen) => {
-            let headers = [
-                (header::CONTENT_TYPE, "application/json".to_owned()),
-                (header::CONTENT_DISPOSITION, "attachment".to_owned()),
-                (header::CACHE_CONTROL, "no-store".to_owned()),
-            ];
-            (headers, screen.file).into_response()
-        }
+        Ok(screen) => handed::file("application/json", None, screen.file),
         Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
     }
 }

@@ -7,6 +7,7 @@ pub mod check;
 pub mod cook;
 pub mod field;
 pub mod file;
+mod handed;
 pub mod meat;
 pub mod opening;
 pub mod rang;

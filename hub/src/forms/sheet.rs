@@ -1,9 +1,10 @@
 //! The run sheet of a cook as it goes out as a calendar file.
 
+use super::handed;
 use crate::{demo, home::Home, pages::troubled, viewer::Reader};
 use axum::{
     extract::{Path, State},
-    http::{StatusCode, header},
+    http::StatusCode,
     response::{IntoResponse, Response},
 };
 use slowbend_core::ids::CookId;
@@ -20,14 +21,7 @@ pub async fn calendar(
     let made = home.ask(move |door, moment| door.run_sheet(&viewer, CookId(cook), moment));
     match made.await {
         Ok(screen) if screen.calendar.is_empty() => StatusCode::NOT_FOUND.into_response(),
-        Ok(screen) => {
-            let headers = [
-                (header::CONTENT_TYPE, "text/calendar; charset=utf-8"),
-                (header::CONTENT_DISPOSITION, "attachment"),
-                (header::CACHE_CONTROL, "no-store"),
-            ];
-            (headers, screen.calendar).into_response()
-        }
+        Ok(screen) => handed::file("text/calendar; charset=utf-8", None, screen.calendar),
         Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
     }
 }

@@ -1,10 +1,11 @@
 //! The temperature log of a cook as a file.
 
+use super::handed;
 use crate::{demo, home::Home, pages::troubled, viewer::Reader};
 use axum::{
     extract::{Path, State},
-    http::{StatusCode, header},
-    response::{IntoResponse, Response},
+    http::StatusCode,
+    response::Response,
 };
 use slowbend_core::ids::CookId;
 use std::sync::Arc;
@@ -19,15 +20,11 @@ pub async fn file(
     let viewer = reader.viewer.clone();
     let made = home.ask(move |door, moment| door.temp_log(&viewer, CookId(cook), moment));
     match made.await {
-        Ok(screen) => {
-            let named = format!("attachment; filename=\"{}\"", screen.file_name);
-            let headers = [
-                (header::CONTENT_TYPE, "text/csv; charset=utf-8".to_owned()),
-                (header::CONTENT_DISPOSITION, named),
-                (header::CACHE_CONTROL, "no-store".to_owned()),
-            ];
-            (headers, screen.csv).into_response()
-        }
+        Ok(screen) => handed::file(
+            "text/csv; charset=utf-8",
+            Some(&screen.file_name),
+            screen.csv,
+        ),
         Err(trouble) => troubled(&reader, &trouble, StatusCode::NOT_FOUND),
     }
 }

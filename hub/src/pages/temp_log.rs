@@ -36,17 +36,9 @@ fn table(screen: &TempLogScreen) -> Markup {
 
 /// Each cell bears the name of its column, for where there is no room for columns.
 fn one(screen: &TempLogScreen, row: &TempLogRow) -> Markup {
-    let cells = [
-        &row.when,
-        &row.item,
-        &row.temperature,
-        &row.thermometer,
-        &row.who,
-        &row.action,
-    ];
     html! {
         tr {
-            @for (column, cell) in screen.columns.iter().zip(cells) {
+            @for (column, cell) in screen.columns.iter().zip(row.cells()) {
                 td data-column=(column) data-empty[cell.is_empty()] { (cell) }
             }
         }

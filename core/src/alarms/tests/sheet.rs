@@ -2,22 +2,15 @@
 
 use super::*;
 use crate::{
+    cook::story::planned_job,
     ids::PieceId,
-    log::{AcceptedPlan, Does, OnSheet, PlanAsked, PlannedJob},
+    log::{AcceptedPlan, Does, PlanAsked, PlannedJob},
 };
 
 fn job(does: Does, on: Subject, at: i64, minutes: i64, hands: i64) -> PlannedJob {
     PlannedJob {
-        job: OnSheet { does, on, nth: 0 },
-        at: minute(at),
-        until: minute(at + minutes),
         hands,
-        wakes: false,
-        pit: None,
-        temp: None,
-        wrap: None,
-        what: String::new(),
-        why: None,
+        ..planned_job(does, on, minute(at), minute(at + minutes))
     }
 }
 

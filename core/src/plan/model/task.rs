@@ -1,9 +1,9 @@
 //! Meats and dishes alike as tasks. Start at [`all`].
 
-use super::Model;
+use super::{Model, Profile};
 use crate::plan::{
     household::{Dish, DishHeat, Household, Meat, OnPit},
-    times::{Four, down, four, up},
+    times::{Four, across, down, four, up},
 };
 
 /// Something that is made ready for a serving.
@@ -79,6 +79,24 @@ pub(in crate::plan) struct PrepStep {
 }
 
 impl Task {
+    /// How long it takes in a pit run by `profile`, `before` minutes of it ahead of the change; what is on already has so much less to
+    /// go. None where it would need a temperature for which nothing is known.
+    pub fn times_in(&self, pit: usize, profile: &Profile, before: i64) -> Option<Four> {
+        let left = |times: Four| match self.fixed {
+            Fixed::On { over, .. } => times.map(|time| (time * (1_000 - over) + 999) / 1_000),
+            _ => times,
+        };
+        let (a, b) = (
+            self.times[pit][profile.a].map(left),
+            self.times[pit][profile.b].map(left),
+        );
+        let mut times = [0; 4];
+        for (i, time) in times.iter_mut().enumerate() {
+            *time = across(before, a.map(|a| a[i]), b.map(|b| b[i]))?;
+        }
+        Some(times)
+    }
+
     /// Slots that must pass before it can go on.
     pub fn earliest(&self) -> i64 {
         self.prep.iter().map(|step| step.slots + step.then.0).sum()

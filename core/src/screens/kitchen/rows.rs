@@ -23,14 +23,19 @@ impl Glance<'_> {
         self.say.with("kitchen-row", &args)
     }
 
+    /// The field of a row, "parts-1-amount", and its label.
+    fn in_row(&self, name: (&str, usize, &str), label: &'static str) -> (String, String) {
+        let (list, row, of) = name;
+        (format!("{list}-{row}-{of}"), self.row_label(row, label))
+    }
+
     pub(super) fn row_number(
         &self,
         name: (&str, usize, &str),
         label: &'static str,
         usual: String,
     ) -> SlipField {
-        let field = format!("{}-{}-{}", name.0, name.1, name.2);
-        let label = self.row_label(name.1, label);
+        let (field, label) = self.in_row(name, label);
         SlipField {
             usual,
             ..self.number_field(&field, label)
@@ -43,11 +48,10 @@ impl Glance<'_> {
         label: &'static str,
         usual: String,
     ) -> SlipField {
-        let field = format!("{}-{}-{}", name.0, name.1, name.2);
-        let labelled = self.row_label(name.1, label);
+        let (field, in_row) = self.in_row(name, label);
         SlipField {
             usual,
-            label: labelled,
+            label: in_row,
             ..self.words_field(&field, label)
         }
     }
@@ -59,8 +63,7 @@ impl Glance<'_> {
         options: Vec<SlipOption>,
         usual: &str,
     ) -> SlipField {
-        let field = format!("{}-{}-{}", name.0, name.1, name.2);
-        let label = self.row_label(name.1, label);
+        let (field, label) = self.in_row(name, label);
         let one = self.one_of(&field, label, options);
         match usual {
             "" => one,

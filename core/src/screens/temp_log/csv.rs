@@ -6,18 +6,7 @@ use super::TempLogRow;
 pub(super) fn text(columns: &[String], rows: &[TempLogRow]) -> String {
     let mut out = line(columns.iter().map(String::as_str));
     for row in rows {
-        out.push_str(&line(
-            [
-                &row.when,
-                &row.item,
-                &row.temperature,
-                &row.thermometer,
-                &row.who,
-                &row.action,
-            ]
-            .into_iter()
-            .map(String::as_str),
-        ));
+        out.push_str(&line(row.cells().into_iter()));
     }
     out
 }

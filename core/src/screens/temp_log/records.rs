@@ -34,3 +34,17 @@ records! {
         /** What was done; empty where it was only read. */ action: String,
     }
 }
+
+impl TempLogRow {
+    /// What stands under the columns, in their order.
+    pub fn cells(&self) -> [&str; 6] {
+        [
+            &self.when,
+            &self.item,
+            &self.temperature,
+            &self.thermometer,
+            &self.who,
+            &self.action,
+        ]
+    }
+}

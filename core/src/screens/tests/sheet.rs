@@ -2,7 +2,7 @@
 
 use super::regatta::{ZONE, minute, moment, told_until, viewer};
 use crate::{
-    cook::story::{Story, cook, piece, pit},
+    cook::story::{Story, cook, piece, pit, planned_job},
     ids::CookId,
     log::*,
     screens::{self, HandOutScreen, RunSheetScreen},
@@ -12,16 +12,8 @@ use crate::{
 
 fn job(does: Does, on: Subject, at: i64, minutes: i64, hands: i64) -> PlannedJob {
     PlannedJob {
-        job: OnSheet { does, on, nth: 0 },
-        at: minute(at),
-        until: minute(at + minutes),
         hands,
-        wakes: false,
-        pit: None,
-        temp: None,
-        wrap: None,
-        what: String::new(),
-        why: None,
+        ..planned_job(does, on, minute(at), minute(at + minutes))
     }
 }
 

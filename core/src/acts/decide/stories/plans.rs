@@ -3,6 +3,7 @@
 use super::super::testing::*;
 use crate::{
     acts::Act,
+    cook::story::planned_job,
     log::{
         AcceptedPlan, Does, Field, Job, OnSheet, Payload, PlanAsked, PlannedJob, Serve, Subject,
     },
@@ -14,18 +15,7 @@ use crate::{
 const TWO: i64 = NIGHT + 16 * HOUR;
 
 fn job(does: Does, on: Subject, at: i64) -> PlannedJob {
-    PlannedJob {
-        job: OnSheet { does, on, nth: 0 },
-        at,
-        until: at + 10 * MINUTE,
-        hands: 1,
-        wakes: false,
-        pit: None,
-        temp: None,
-        wrap: None,
-        what: String::new(),
-        why: None,
-    }
+    planned_job(does, on, at, at + 10 * MINUTE)
 }
 
 fn plan(r: &Regatta, serve: i64) -> AcceptedPlan {
