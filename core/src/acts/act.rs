@@ -209,6 +209,19 @@ pub enum Act {
         pit: PitId,
         wood: SmokeWood,
     },
+    /// Say that the wood of a pit is burnt to coals before it goes on, or mixed with a milder one.
+    TameWood {
+        cook: CookId,
+        pit: PitId,
+        wood: SmokeWood,
+    },
+    /// A fire was found out; until when it burned for certain, milliseconds since 1970.
+    FindFireOut {
+        cook: CookId,
+        pit: PitId,
+        burned_until: i64,
+        at: Option<i64>,
+    },
     /// The smoke of a pit was seen or smelled.
     WatchSmoke {
         cook: CookId,

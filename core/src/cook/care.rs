@@ -38,6 +38,10 @@ pub struct PitCare {
     pub did: Vec<(Timed, FireDid)>,
     /// What wood smokes, since when.
     pub wood: Vec<(Timed, SmokeWood)>,
+    /// What wood is burnt to coals first, or mixed, since when.
+    pub tamed: Vec<(Timed, SmokeWood)>,
+    /// When it was found out, and until when it burned for certain, milliseconds since 1970.
+    pub out: Vec<(Timed, i64)>,
     /// What was seen of the smoke.
     pub smoke: Vec<(Timed, SmokeSeen)>,
     /// Times to feed next that were accepted, milliseconds since 1970.

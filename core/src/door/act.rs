@@ -249,6 +249,8 @@ impl Act {
             | Self::TendFire { cook, .. }
             | Self::SayWeather { cook, .. }
             | Self::SayWood { cook, .. }
+            | Self::TameWood { cook, .. }
+            | Self::FindFireOut { cook, .. }
             | Self::WatchSmoke { cook, .. }
             | Self::PlanFeed { cook, .. }
             | Self::AcceptPlan { cook, .. }

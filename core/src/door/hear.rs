@@ -70,10 +70,11 @@ impl Slowbend {
         self.notice_clock(moment);
         self.want_cook(cook)?;
         let seats = self.seats_of(cook, moment.utc_ms);
-        let mut read = vec![];
+        let (mut read, mut damaged) = (vec![], 0);
         for (series, probe, until) in seats {
             let (from, until) = (probe.since.at, until.min(moment.utc_ms));
-            let (readings, _) = self.readings_between(&series.0, &series.1, from, until)?;
+            let (readings, unread) = self.readings_between(&series.0, &series.1, from, until)?;
+            damaged += unread;
             read.extend(coldest_of(&readings).into_iter().map(|reading| ProbeRead {
                 at: reading.at,
                 temp: reading.temp,
@@ -82,7 +83,7 @@ impl Slowbend {
                 thermometer: probe.thermometer,
             }));
         }
-        screens::temp_log(&seen_by(self, viewer), viewer, cook, &read, moment)
+        screens::temp_log(&seen_by(self, viewer), viewer, cook, &read, damaged, moment)
             .ok_or_else(|| no_cook(viewer))
     }
 

@@ -8,13 +8,14 @@ use crate::{
     error::Refused,
     ids::{CookId, PieceId},
     log::{Field, Subject},
+    moment::MINUTE,
     screens::the_cut,
 };
 
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 27] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 28] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -42,6 +43,7 @@ pub(super) const COOK_SLIPS: [(&str, Read); 27] = [
     ("trimmings", kitchen::trimmings),
     ("salt", kitchen::salt),
     ("weigh", weigh),
+    ("found-out", found_out),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
@@ -249,5 +251,22 @@ fn watch_line(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
         cook,
         about: Subject::Crew,
         text: fields.trimmed("note"),
+    })
+}
+
+/// Which pit, and how many minutes ago it burned for certain.
+fn found_out(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
+    let unknown = || fields.unknown();
+    let until = fields.filled.field("until");
+    let (pit, minutes) = until.split_once(' ').ok_or_else(unknown)?;
+    let minutes: i64 = minutes.parse().map_err(|_| unknown())?;
+    Ok(Act::FindFireOut {
+        cook,
+        pit: pit.parse().map_err(|_| unknown())?,
+        burned_until: fields
+            .moment
+            .utc_ms
+            .saturating_sub(minutes.saturating_mul(MINUTE)),
+        at: None,
     })
 }

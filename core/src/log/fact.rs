@@ -345,6 +345,10 @@ facts! {
     WeatherSaid { /** One of its four taps. */ said: WeatherTap }
     /// What wood smokes in a pit, from then on.
     WoodSaid { /** Which pit. */ pit: PitId, /** Which wood. */ wood: SmokeWood }
+    /// The wood that smokes in a pit is burnt to coals before it goes on, or mixed with a milder one, from then on.
+    WoodTamed { /** Which pit. */ pit: PitId, /** Which wood. */ wood: SmokeWood }
+    /// A fire was found out: until when it burned for certain.
+    FireFoundOut { /** Which pit. */ pit: PitId, /** Milliseconds since 1970. */ burned_until: i64 }
     /// Somebody saw or smelled the smoke of a pit.
     SmokeWatched { /** Which pit. */ pit: PitId, /** What was seen. */ seen: SmokeSeen }
     /// A pit is to be fed next at a time that a person accepted: it rings then.

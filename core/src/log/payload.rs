@@ -99,6 +99,8 @@ payloads! {
     "fire_seen" 2 false FireTended,
     "weather_said" 1 false WeatherSaid,
     "wood_said" 1 false WoodSaid,
+    "wood_tamed" 1 false WoodTamed,
+    "fire_found_out" 1 true FireFoundOut,
     "smoke_watched" 1 false SmokeWatched,
     "feed_planned" 1 false FeedPlanned,
     "unit_weighed" 1 false UnitWeighed,

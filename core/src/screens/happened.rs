@@ -101,6 +101,8 @@ impl Glance<'_> {
             | Payload::FireTended(_)
             | Payload::WeatherSaid(_)
             | Payload::WoodSaid(_)
+            | Payload::WoodTamed(_)
+            | Payload::FireFoundOut(_)
             | Payload::SmokeWatched(_)
             | Payload::FeedPlanned(_)
             | Payload::UnitWeighed(_) => about(&self.at_fire(payload)),

@@ -34,6 +34,8 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "fire_seen" => key("kind-fire-seen"),
         "weather_said" => key("kind-weather-said"),
         "wood_said" => key("kind-wood-said"),
+        "wood_tamed" => key("kind-wood-tamed"),
+        "fire_found_out" => key("kind-fire-found-out"),
         "smoke_watched" => key("kind-smoke-watched"),
         "feed_planned" => key("kind-feed-planned"),
         "unit_weighed" => key("kind-unit-weighed"),
@@ -52,5 +54,18 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "voided" => key("kind-voided"),
         "erased" => key("kind-erased"),
         _ => key("kind-unknown"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::log::Payload;
+
+    #[test]
+    fn no_kind_of_this_version_is_called_something_newer() {
+        for (kind, _) in Payload::KINDS {
+            assert_ne!(kind_name(kind), key("kind-unknown"), "{kind}");
+        }
     }
 }

@@ -1,4 +1,4 @@
-//! The temperature log: a table that is read on the screen and printed on A4 pages, and the link to its file.
+//! The temperature log: a table that is read on the screen and printed on paper, and the link to its file.
 
 use super::{Page, Sheet, layout::Head, parts};
 use maud::{Markup, html};
@@ -17,7 +17,7 @@ pub fn page(_: &Sheet<'_>, screen: &TempLogScreen) -> (Head, Markup) {
         p .links {
             a .button href=(format!("{}.csv", Page::TempLog(screen.cook).path())) download { (screen.download) }
         }
-        p .how { (screen.print) }
+        p .how .glass { (screen.print) }
         @if !screen.none.is_empty() { p .lead { (screen.none) } } @else { (table(screen)) }
         div .log-sign { @for line in &screen.sign { p { (line) } } }
         (parts::links(&screen.links))

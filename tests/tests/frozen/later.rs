@@ -35,12 +35,13 @@ macro_rules! later {
     };
 }
 
-pub const LATER: [Later; 5] = later![
+pub const LATER: [Later; 6] = later![
     "meant" "What a later version recorded under the first schema." later,
     "past" "What a later version recorded under the first schema." past,
     "kitchen" "The kitchen of a cook, under the first schema." kitchen,
     "plan" "An accepted plan, under the first schema." planned,
     "fire" "What hands do at a fire, under the first schema." fire,
+    "out" "A fire found out, and strong wood burnt down first, under the first schema." out,
 ];
 
 /// All of it, in order.
@@ -286,5 +287,15 @@ fn fire() -> Vec<Payload> {
         .into(),
         FeedPlanned { pit, due }.into(),
         UnitWeighed { pit, unit, grams }.into(),
+    ]
+}
+
+/// Strong wood, burnt to coals before it goes on; a fire that was out.
+fn out() -> Vec<Payload> {
+    let (pit, wood) = (PitId(id(4, 1)), SmokeWood::Mesquite);
+    let burned_until = kit::SIX + 30 * MINUTE;
+    vec![
+        WoodTamed { pit, wood }.into(),
+        FireFoundOut { pit, burned_until }.into(),
     ]
 }

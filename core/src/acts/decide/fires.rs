@@ -6,8 +6,8 @@ use crate::{
     fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap},
     ids::{CookId, PitId},
     log::{
-        FedUnits, FeedPlanned, FireTended, Payload, SmokeWatched, UnitWeighed, VentSet,
-        WeatherSaid, WoodSaid,
+        FedUnits, FeedPlanned, FireFoundOut, FireTended, Payload, SmokeWatched, UnitWeighed,
+        VentSet, WeatherSaid, WoodSaid, WoodTamed,
     },
     moment::HOUR,
     words::{Arg, key},
@@ -99,6 +99,38 @@ pub(super) fn say_wood(
     let fact = WoodSaid { pit: place.1, wood };
     let args = [("what", Arg::Text(&what))];
     done(context, place, None, key("act-wood"), &args, fact)
+}
+
+/// That wood is burnt to coals first, or mixed with a milder one, from now on.
+pub(super) fn tame_wood(
+    context: &mut Context<'_>,
+    place: At,
+    wood: SmokeWood,
+) -> Result<Decision, Refused> {
+    let what = context.say().wood(wood);
+    let fact = WoodTamed { pit: place.1, wood };
+    let args = [("what", Arg::Text(&what))];
+    done(context, place, None, key("act-wood-tamed"), &args, fact)
+}
+
+/// The fire was found out. It cannot have burned until later than now, nor is more than a day remembered.
+pub(super) fn find_out(
+    context: &mut Context<'_>,
+    place: At,
+    burned_until: i64,
+    at: Option<i64>,
+) -> Result<Decision, Refused> {
+    let (now, say) = (context.now(), context.say());
+    if burned_until > now || burned_until < now.saturating_sub(AHEAD_MAX_MS) {
+        return Err(say.refuse("error-burned-until", &[]).into());
+    }
+    let time = say.clock_day(burned_until, now);
+    let fact = FireFoundOut {
+        pit: place.1,
+        burned_until,
+    };
+    let args = [("time", Arg::Text(&time))];
+    done(context, place, at, key("act-found-out"), &args, fact)
 }
 
 /// Somebody saw or smelled the smoke.

@@ -258,6 +258,13 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         } => fires::set_vent(context, (*cook, *pit), *vent, *quarters, *at),
         Act::TendFire { cook, pit, did, at } => fires::tend(context, (*cook, *pit), *did, *at),
         Act::SayWeather { cook, said } => fires::say_weather(context, *cook, *said),
+        Act::FindFireOut {
+            cook,
+            pit,
+            burned_until,
+            at,
+        } => fires::find_out(context, (*cook, *pit), *burned_until, *at),
+        Act::TameWood { cook, pit, wood } => fires::tame_wood(context, (*cook, *pit), *wood),
         Act::SayWood { cook, pit, wood } => fires::say_wood(context, (*cook, *pit), *wood),
         Act::WatchSmoke {
             cook,

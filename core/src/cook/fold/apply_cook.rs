@@ -99,6 +99,8 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
         | Payload::VentSet(_)
         | Payload::FireTended(_)
         | Payload::WoodSaid(_)
+        | Payload::WoodTamed(_)
+        | Payload::FireFoundOut(_)
         | Payload::SmokeWatched(_)
         | Payload::FeedPlanned(_) => fires::apply(cook, when, payload),
         Payload::WeatherSaid(said) => cook.weather.push((when, said.said)),

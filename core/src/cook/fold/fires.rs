@@ -30,6 +30,10 @@ pub(super) fn apply(cook: &mut Cook, when: Timed, payload: &Payload) {
             care.smoke.push((when, watched.seen));
         }
         Payload::WoodSaid(said) => care(cook, said.pit).wood.push((when, said.wood)),
+        Payload::FireFoundOut(found) => {
+            care(cook, found.pit).out.push((when, found.burned_until));
+        }
+        Payload::WoodTamed(tamed) => care(cook, tamed.pit).tamed.push((when, tamed.wood)),
         Payload::FeedPlanned(plan) => care(cook, plan.pit).planned.push((when, plan.due)),
         _ => {}
     }

@@ -247,6 +247,16 @@ fn of_cook() -> Vec<Payload> {
             wood: SmokeWood::Oak,
         }
         .into(),
+        WoodTamed {
+            pit,
+            wood: SmokeWood::Mesquite,
+        }
+        .into(),
+        FireFoundOut {
+            pit,
+            burned_until: MINUTE,
+        }
+        .into(),
         SmokeWatched {
             pit,
             seen: SmokeSeen::White,

@@ -84,12 +84,9 @@ impl Clocks {
         }
     }
 
-    /// The same clocks, strict about what is not known from here on.
-    pub fn from_now_on_strict(self) -> Self {
-        Self {
-            is_strict: true,
-            ..self
-        }
+    /// The same clocks, strict from here on about what is not known, or not.
+    pub fn strictly(self, is_strict: bool) -> Self {
+        Self { is_strict, ..self }
     }
 
     /// Takes one more reading; a flag where the time up to it is not known.

@@ -30,10 +30,23 @@ pub struct FireOutInput {
     /// knows, and all silence counts.
     #[serde(default)]
     pub burned_until: Option<i64>,
+    /// Earlier times that the fire was out and burned again, oldest first: silence in them counts as silence since.
+    #[serde(default)]
+    pub outages: Vec<Outage>,
     /// When it was found out, milliseconds since 1970.
     pub found_at: i64,
     /// When it is.
     pub now: i64,
+}
+
+/// A time that a fire was out in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Outage {
+    /// Until when it burned for certain, milliseconds since 1970.
+    pub from: i64,
+    /// From when on it is known to have burned again, or the food was read again, milliseconds since 1970.
+    pub back: i64,
 }
 
 /// What to do.
@@ -86,15 +99,13 @@ pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
         Some(_) => Clocks::of(input.kept),
         None => Clocks::strict(input.kept),
     };
+    let mut before = i64::MIN;
     let flags = follow_all(&input.readings, input.now, |reading| {
-        if input.burned_until.is_some_and(|until| reading.at > until) {
-            so_far = so_far.from_now_on_strict();
-        }
+        so_far = so_far.strictly(input.may_be_out(before, reading.at));
+        before = reading.at;
         so_far.push(reading)
     })?;
-    if input.burned_until.is_some_and(|until| input.now > until) {
-        so_far = so_far.from_now_on_strict();
-    }
+    so_far = so_far.strictly(input.may_be_out(before, input.now));
     let last = input.readings.last().ok_or(NotALog::Empty)?;
     if input.found_at > input.now {
         return Err(NotALog::OutOfOrder);
@@ -110,6 +121,15 @@ pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
         clock,
         clocks,
     })
+}
+
+impl FireOutInput {
+    /// Whether the fire may have been out at some time from `from` to `to`.
+    fn may_be_out(&self, from: i64, to: i64) -> bool {
+        let mut outages = self.outages.iter();
+        outages.any(|out| from < out.back && out.from < to)
+            || self.burned_until.is_none_or(|until| to > until)
+    }
 }
 
 /// The clock that has run out, or does so first; of two that stand still, the one with less left.

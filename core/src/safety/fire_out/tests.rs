@@ -27,6 +27,7 @@ fn ask(kept: Kept, readings: Vec<TempAt>, found: i64, now: i64) -> FireOutAnswer
         minimum: minimum(Cut::TurkeyBreast, Form::Intact),
         readings,
         burned_until: None,
+        outages: vec![],
         found_at: found * MINUTE,
         now: now * MINUTE,
     })
@@ -117,6 +118,33 @@ proptest! {
         let gap = ask(kept, vec![path[0], path[changes.len()]], now, now);
         let known = ask(kept, path, now, now);
         prop_assert_eq!(known.unknown_ms, 0);
+        prop_assert!(hardness(gap.advice) >= hardness(known.advice), "{:?} {:?}", gap, known);
+    }
+
+    /// Law: a fire that burns again makes nothing known of the time that it was out.
+    #[test]
+    fn no_path_through_an_outage_that_is_over_is_harder(
+        start in 40i64..170,
+        changes in prop::collection::vec(-60i64..60, 6..24),
+        cut in 0usize..5,
+        intact: bool,
+        was_hot: bool,
+    ) {
+        let kept = Kept { intact, was_hot, ..BREAST };
+        let path = walk(start, &changes, 40..=170);
+        let (from, back) = (cut, changes.len() - cut / 2);
+        let now = 9 * changes.len() as i64;
+        let read = [&path[..=from], &path[back..]].concat();
+        let gap = fire_out(&FireOutInput {
+            kept,
+            minimum: minimum(Cut::TurkeyBreast, Form::Intact),
+            outages: vec![Outage { from: path[from].at, back: path[back].at }],
+            burned_until: Some(now * MINUTE),
+            readings: read,
+            found_at: now * MINUTE,
+            now: now * MINUTE,
+        }).unwrap();
+        let known = ask(kept, path, now, now);
         prop_assert!(hardness(gap.advice) >= hardness(known.advice), "{:?} {:?}", gap, known);
     }
 }

@@ -12,7 +12,7 @@ use crate::{
     log::{PitKind, Stage},
     moment::MINUTE,
     screens::{Button, Line, Tone, Weight, buttons::button, glance::Glance},
-    words::key,
+    words::{Arg, key},
 };
 
 /// What is said of the smoke.
@@ -28,7 +28,8 @@ impl Glance<'_> {
         let input = self.smoke_input(cook, pit, wood);
         let answer = smoke(&input).expect("what is counted here is within its range");
         let mut lines = vec![];
-        lines.extend(wood.map(|wood| self.smoke_line("fire-smoke-wood", self.say.wood(wood))));
+        let said = wood.map(|wood| self.wood_said(cook, pit, Some(wood)));
+        lines.extend(said.map(|said| self.smoke_line("fire-smoke-wood", said)));
         let strength = self.say.text(strength(answer.strength));
         lines.extend(wood.map(|_| self.smoke_line("fire-smoke-strength", strength)));
         let how = answer.state.map(|state| {
@@ -103,9 +104,19 @@ impl Glance<'_> {
             bark_set: all(&|piece| has_bark(piece)),
             wrapped: all(&|piece| self.is_wrapped_now(piece)),
             mild_meat: meats.iter().any(|piece| piece.cut.is_poultry()),
-            tamed: false,
+            tamed: wood.is_some_and(|wood| self.is_tamed(cook, pit, wood)),
             seen: self.smoke_seen_now(cook, pit).map(|(_, seen)| seen),
         }
+    }
+
+    /// Said of that wood since it was last said which wood smokes.
+    fn is_tamed(&self, cook: &Cook, pit: &Pit, wood: SmokeWood) -> bool {
+        let care = self.care_of(cook, pit);
+        let said = last_of(care, |care| &care.wood, self.now);
+        let tamed = last_of(care, |care| &care.tamed, self.now);
+        tamed
+            .zip(said)
+            .is_some_and(|((tamed, its), (said, _))| its == wood && tamed >= said)
     }
 
     fn on_since(&self, piece: &Piece, pit: &Pit) -> Option<i64> {
@@ -116,6 +127,28 @@ impl Glance<'_> {
         on.map(|passed| passed.when.at)
             .filter(|at| counts(*at, self.now))
             .min()
+    }
+
+    fn wood_said(&self, cook: &Cook, pit: &Pit, wood: Option<SmokeWood>) -> String {
+        let Some(wood) = wood else {
+            return self.say.text("fire-smoke-unseen");
+        };
+        let name = self.say.wood(wood);
+        match self.is_tamed(cook, pit, wood) {
+            true => self.say.with("wood-tamed", &[("wood", Arg::Text(&name))]),
+            false => name,
+        }
+    }
+
+    /// Only strong wood is asked about.
+    fn tame_wood(&self, cook: &Cook, pit: &Pit, wood: SmokeWood) -> Option<Button> {
+        let asks = wood == SmokeWood::Mesquite && !self.is_tamed(cook, pit, wood);
+        let act = Act::TameWood {
+            cook: cook.id,
+            pit: pit.id,
+            wood,
+        };
+        asks.then(|| button(self.say.text("fire-smoke-tamed"), act, Tone::Plain))
     }
 
     fn is_wrapped_now(&self, piece: &Piece) -> bool {
@@ -145,6 +178,8 @@ impl Glance<'_> {
             };
             button(self.say.wood(wood), act, Tone::Plain)
         };
+        let woods = SmokeWood::ALL.iter().map(|wood| say_wood(*wood));
+        let tame = wood.and_then(|(_, wood)| self.tame_wood(cook, pit, wood));
         let open = |buttons: Vec<Button>| if cook.is_open() { buttons } else { vec![] };
         let last =
             seen.map(|(at, seen)| format!("{} · {}", self.say.smoke_seen(seen), self.ago(at)));
@@ -156,11 +191,8 @@ impl Glance<'_> {
             },
             FireGroup {
                 heading: self.say.text("fire-smoke-which"),
-                state: match wood {
-                    Some((_, wood)) => self.say.wood(wood),
-                    None => self.say.text("fire-smoke-unseen"),
-                },
-                buttons: open(SmokeWood::ALL.iter().map(|wood| say_wood(*wood)).collect()),
+                state: self.wood_said(cook, pit, wood.map(|(_, wood)| wood)),
+                buttons: open(tame.into_iter().chain(woods).collect()),
             },
         ]
     }

@@ -235,6 +235,20 @@ impl Glance<'_> {
             ),
             Payload::FireTended(fact) => (fact.pit, say.fire_did(fact.did)),
             Payload::WoodSaid(fact) => (fact.pit, say.wood(fact.wood)),
+            Payload::FireFoundOut(fact) => {
+                let time = say.clock_day(fact.burned_until, self.now);
+                (
+                    fact.pit,
+                    say.with("found-out-until", &[("time", Arg::Text(&time))]),
+                )
+            }
+            Payload::WoodTamed(fact) => {
+                let wood = say.wood(fact.wood);
+                (
+                    fact.pit,
+                    say.with("wood-tamed", &[("wood", Arg::Text(&wood))]),
+                )
+            }
             Payload::SmokeWatched(fact) => (fact.pit, say.smoke_seen(fact.seen)),
             Payload::FeedPlanned(fact) => (fact.pit, say.clock(fact.due)),
             Payload::UnitWeighed(fact) => (

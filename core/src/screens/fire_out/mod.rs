@@ -5,6 +5,7 @@
 //! each answer; warming again sets no clock back, and the screen says so.
 
 mod facts;
+mod fire;
 mod records;
 
 pub use records::*;
@@ -15,11 +16,19 @@ use crate::{
     cook::{Cook, Known, Piece, ahead::counts},
     ids::{CookId, PitId},
     log::{Caveat, Where},
-    moment::Moment,
-    safety::{Doing, fire_out::FireOutAdvice, food_log::TempAt},
+    moment::{MINUTE, Moment},
+    safety::{
+        Doing,
+        fire_out::FireOutAdvice,
+        food_log::{GAP_MS, TempAt},
+    },
     words::{Arg, Viewer, key},
 };
-use facts::{Found, found, last_sign};
+use facts::{Found, found};
+use fire::{Fire, fire};
+
+/// How long ago a fire can be said to have burned for certain, minutes.
+const BURNED_MIN: [i64; 12] = [15, 30, 60, 90, 120, 180, 240, 300, 360, 480, 600, 720];
 
 /// What to do with the food of a pit whose fire went out; none where the cook or the pit is not known here.
 pub fn fire_out_screen(
@@ -34,8 +43,11 @@ pub fn fire_out_screen(
     known.crew.pits.get(&pit)?;
     let dues = alarms::due_in(known, cook.id, moment.utc_ms);
     let name = glance.pit(pit);
-    let sign = last_sign(known, cook, pit, glance.now);
-    let meats = glance.over_it(cook, pit, sign);
+    let fire = fire(known, cook, pit, glance.now);
+    let meats = glance.over_it(cook, pit, &fire);
+    let on = glance.on_it(cook, pit);
+    let on = on.filter_map(|piece| piece.on_pit_at(glance.now)).min();
+    let on = on.unwrap_or(i64::MAX);
     Some(FireOutScreen {
         cook: cook.id,
         pit,
@@ -43,12 +55,12 @@ pub fn fire_out_screen(
             .say
             .with("fire-out-title", &[("pit", Arg::Text(&name))]),
         state: glance.pit_line_of(pit),
-        lead: glance.fire_out_lead(sign),
+        lead: glance.fire_out_lead(&fire, on),
         none: match meats.is_empty() {
             true => glance.say.text("fire-out-none"),
             false => String::new(),
         },
-        slips: glance.fire_out_slips(cook, pit),
+        slips: glance.fire_out_slips(cook, pit, fire.sign),
         rule: [
             "fire-out-rule-worst",
             "fire-out-rule-hot",
@@ -73,11 +85,11 @@ impl Glance<'_> {
         })
     }
 
-    fn over_it(&self, cook: &Cook, pit: PitId, sign: Option<i64>) -> Vec<FireOutMeat> {
+    fn over_it(&self, cook: &Cook, pit: PitId, fire: &Fire) -> Vec<FireOutMeat> {
         let meats = self.on_it(cook, pit);
         let mut all: Vec<FireOutMeat> = meats
             .filter_map(|piece| {
-                let found = found(&self.known, cook, piece, sign, self.minute_end())?;
+                let found = found(&self.known, cook, piece, fire, self.minute_end())?;
                 Some(self.fire_out_meat(piece, &found))
             })
             .collect();
@@ -85,21 +97,42 @@ impl Glance<'_> {
         all
     }
 
-    fn fire_out_lead(&self, sign: Option<i64>) -> Vec<String> {
-        let since = match sign {
+    /// `on`: since when the first meat is on it.
+    fn fire_out_lead(&self, fire: &Fire, on: i64) -> Vec<String> {
+        let clock = |at: i64| self.say.clock_day(at, self.now);
+        let since = match fire.sign {
             Some(at) => {
-                let time = self.say.clock_day(at, self.now);
-                self.say
-                    .with("fire-out-since", &[("time", Arg::Text(&time))])
+                let time = clock(at);
+                let said = match self.is_fresh(at) {
+                    true => key("fire-out-burns"),
+                    false => key("fire-out-since"),
+                };
+                self.say.with(said, &[("time", Arg::Text(&time))])
             }
             None => self.say.text("fire-out-since-on"),
         };
-        vec![since, self.say.text("fire-out-lead")]
+        let was = fire.outages.last().filter(|out| out.back > on).map(|out| {
+            let (from, back) = (clock(out.from), clock(out.back));
+            let args = [("from", Arg::Text(&from)), ("back", Arg::Text(&back))];
+            self.say.with("fire-out-was", &args)
+        });
+        let read = self.say.text("fire-out-lead");
+        [since].into_iter().chain(was).chain([read]).collect()
+    }
+
+    /// Whether a fire that showed itself then may be said to burn.
+    fn is_fresh(&self, sign: i64) -> bool {
+        self.now.saturating_sub(sign) <= GAP_MS
     }
 
     fn fire_out_meat(&self, piece: &Piece, found: &Found) -> FireOutMeat {
         let then = self.say.temperature(found.answer.then_to);
+        let clock = &found.answer.clock;
         let weight = match found.answer.advice {
+            // Nothing but the last minutes is unknown: it is read in passing, not in haste.
+            FireOutAdvice::ReadNow { .. } if clock.unknown_ms <= GAP_MS && !clock.is_over => {
+                Weight::Soon
+            }
             FireOutAdvice::Discard | FireOutAdvice::ReadNow { .. } => Weight::Wake,
             FireOutAdvice::HeatBy { .. } => Weight::Call,
             FireOutAdvice::CarryOn => Weight::Calm,
@@ -193,8 +226,9 @@ impl Glance<'_> {
         all
     }
 
-    /// One slip for what is read in each meat now; none where nothing is on the pit.
-    fn fire_out_slips(&self, cook: &Cook, pit: PitId) -> Vec<Slip> {
+    /// A slip for what is read in each meat now, and one for a fire that was out; that first where the fire burns. None where
+    /// nothing is on the pit.
+    fn fire_out_slips(&self, cook: &Cook, pit: PitId, sign: Option<i64>) -> Vec<Slip> {
         let places: Vec<_> = self
             .on_it(cook, pit)
             .flat_map(|piece| {
@@ -214,6 +248,24 @@ impl Glance<'_> {
             self.number_field("temp", self.degrees_label("slip-temp")),
             self.thermometer_field(),
         ];
-        vec![self.slip("reading", "fire-out-slip", fields)]
+        let read = self.slip("reading", "fire-out-slip", fields);
+        let out = self.found_out_slip(pit);
+        match sign.is_some_and(|at| self.is_fresh(at)) {
+            true => vec![out, read],
+            false => vec![read, out],
+        }
+    }
+
+    /// How long ago it burned for certain.
+    fn found_out_slip(&self, pit: PitId) -> Slip {
+        let options = BURNED_MIN.map(|minutes| {
+            let ago = self.say.ago(minutes * MINUTE);
+            option(format!("{pit} {minutes}"), ago)
+        });
+        let fields = vec![self.one_of("until", self.say.text("fire-out-until"), options.into())];
+        Slip {
+            how: self.say.text("fire-out-found-how"),
+            ..self.slip("found-out", key("fire-out-found"), fields)
+        }
     }
 }

@@ -37,12 +37,13 @@ pub struct ProbeRead {
     pub thermometer: Option<ThermometerId>,
 }
 
-/// The log of a cook with what its probes read; none where the cook is not known here.
+/// The log of a cook with what its probes read, of which so many stored runs could not be read; none where the cook is not known here.
 pub fn temp_log(
     known: &Known<'_>,
     viewer: &Viewer,
     cook: CookId,
     probes: &[ProbeRead],
+    damaged: u32,
     moment: &Moment,
 ) -> Option<TempLogScreen> {
     let glance = Glance::of(known, viewer, moment);
@@ -65,7 +66,7 @@ pub fn temp_log(
     Some(TempLogScreen {
         cook: cook.id,
         title: say.with("log-title", &name),
-        about: vec![
+        about: [
             say.with("log-day", &[("day", Arg::Text(&day))]),
             match public {
                 true => say.text("log-rules-public"),
@@ -73,7 +74,10 @@ pub fn temp_log(
             },
             say.text("log-probes"),
             say.text("safety-defers"),
-        ],
+        ]
+        .into_iter()
+        .chain((damaged > 0).then(|| say.text("chart-damaged")))
+        .collect(),
         none: match rows.is_empty() {
             true => say.text("log-none"),
             false => String::new(),

@@ -167,6 +167,46 @@ fn a_drum_counts_baskets_as_feeds_and_chunks_as_smoke() {
     );
 }
 
+/// Strong wood is asked about once; burnt down it is a fire like another, until other wood is said.
+#[test]
+fn mesquite_that_is_burnt_to_coals_is_warned_of_no_more() {
+    let mut story = told_until(10);
+    moved_to(&mut story, 9, PitKind::StickBurner);
+    let wood = SmokeWood::Mesquite;
+    say(&mut story, 20, WoodSaid { pit: pit(9), wood });
+    let raw = fire(&story, 9, 21);
+    assert!(raw.smoke_advice[0].starts_with("Mesquite is strong"));
+    let asked = &raw.smoke_taps[1].buttons[0];
+    assert_eq!(
+        asked.label,
+        "Burnt to coals first, or mixed with milder wood"
+    );
+    let Act::TameWood {
+        pit: its, wood: of, ..
+    } = asked.act
+    else {
+        panic!("the first tap is about mesquite: {asked:?}");
+    };
+    say(&mut story, 22, WoodTamed { pit: its, wood: of });
+    let tame = fire(&story, 9, 23);
+    assert!(
+        tame.smoke_advice
+            .iter()
+            .all(|said| !said.starts_with("Mesquite"))
+    );
+    assert_eq!(
+        tame.smoke[0].state,
+        "mesquite, burnt to coals or mixed with a milder wood"
+    );
+    assert_eq!(
+        tame.smoke_taps[1].buttons.len(),
+        raw.smoke_taps[1].buttons.len() - 1
+    );
+    say(&mut story, 30, WoodSaid { pit: pit(9), wood });
+    let again = fire(&story, 9, 31);
+    assert!(again.smoke_advice[0].starts_with("Mesquite is strong"));
+}
+
 /// A pellet hopper: filled by quarters, and it may not be left past what it holds.
 #[test]
 fn a_hopper_is_reckoned_by_what_it_weighs_here() {

@@ -6,9 +6,11 @@ use crate::{
     cadence::Cadence,
     checks::{Cut, Spot, Temperature, TestResult},
     cook::story::{Story, cook, piece, pit},
+    fire::FireDid,
+    forms::FieldFilled,
     log::*,
     safety::{CautionKind, Form},
-    screens::{self, Button, FireOutScreen, Line, PieceScreen, Tone, Weight},
+    screens::{self, Button, FireOutMeat, FireOutScreen, Line, PieceScreen, Tone, Weight},
     units::Mk,
     words::Locale,
 };
@@ -74,8 +76,7 @@ fn the_rule_stands_first_and_is_never_called_safe_on_what_is_tough_there() {
             );
         }
     }
-    let last = slab.safety.last().unwrap();
-    assert!(last.name.contains("Local rules"));
+    assert!(slab.cautions.last().unwrap().text.contains("Local rules"));
 }
 
 #[test]
@@ -300,6 +301,83 @@ fn a_fire_that_went_out_is_answered_meat_by_meat_from_the_last_sign_of_it() {
     assert_eq!(gone.buttons.len(), 2);
 }
 
+/// Whoever finds a cold pit lights it before anything else: that must not make the hours before it unseen.
+#[test]
+fn a_fire_that_was_lit_again_leaves_what_it_was_out_for_counted() {
+    let mut story = told_until(205);
+    for at in 206..=270 {
+        story.tails.take("box", "1", minute(at), Mk::from_f(120));
+    }
+    let pit = pit(1);
+    let did = FireDid::Lit;
+    story.say(1, minute(250), Some(cook(1)), FireTended { pit, did });
+    (271..=330).for_each(|at| story.tails.take("box", "1", minute(at), Mk::from_f(250)));
+    read(&mut story, 1, 251, 150);
+    read(&mut story, 1, 272, 145);
+    read(&mut story, 2, 330, 155);
+    let lit = fire_out(&story, 1, 330);
+    let was = "It was out at some time between 9:25 AM and 10:10 AM";
+    assert!(
+        lit.lead.iter().any(|line| line.starts_with(was)),
+        "{:?}",
+        lit.lead
+    );
+    let of = |name: &str| lit.meats.iter().find(|meat| meat.name == name).unwrap();
+    assert_eq!(of("Slab 1").answer, "Carry on", "{:?}", of("Slab 1"));
+    assert!(
+        of("Slab 1").why.starts_with("46 min of 2 h"),
+        "{:?}",
+        of("Slab 1")
+    );
+    assert_eq!(of("Slab 2").answer, "Throw it away", "{:?}", of("Slab 2"));
+}
+
+/// No probe saw it, nobody tapped anything: the cook says until when it burned for certain.
+#[test]
+fn a_person_says_since_when_a_fire_was_out() {
+    let mut story = told_until(205);
+    let before = fire_out(&story, 1, 205);
+    assert!(
+        before.lead[0].starts_with("Last sign of a fire"),
+        "{:?}",
+        before.lead
+    );
+    let calm = |meat: &&FireOutMeat| meat.weight != Weight::Wake;
+    assert_eq!(before.meats.iter().find(|meat| !calm(meat)), None);
+    assert_eq!(before.slips[0].slip, "found-out");
+    let options = &before.slips[0].fields[0].options;
+    let three = options.iter().find(|one| one.label == "3 h ago").unwrap();
+    let filled = vec![FieldFilled {
+        field: "until".into(),
+        text: three.value.clone(),
+    }];
+    let viewer = viewer(Locale::EnUs);
+    let act = crate::forms::cook_slip(&viewer, cook(1), "found-out", &filled, &moment(205));
+    let Ok(Act::FindFireOut {
+        pit, burned_until, ..
+    }) = act
+    else {
+        panic!("{act:?}");
+    };
+    assert_eq!(burned_until, minute(25));
+    let found = FireFoundOut { pit, burned_until };
+    story.say(1, minute(205), Some(cook(1)), found);
+    let after = fire_out(&story, 1, 206);
+    let slab = after
+        .meats
+        .iter()
+        .find(|meat| meat.name == "Slab 2")
+        .unwrap();
+    // It went on at 8:00: all of its time on the pit is silence now.
+    assert!(
+        slab.answer
+            .starts_with("Read it now; thrown away at 10:00 AM"),
+        "{slab:?}"
+    );
+    assert!(slab.why.starts_with("1 h 27 min of 2 h"), "{slab:?}");
+    assert_eq!(slab.weight, Weight::Wake);
+}
+
 #[test]
 fn the_log_holds_what_was_read_and_what_was_done_about_it() {
     let mut story = told_until(470);
@@ -311,7 +389,10 @@ fn the_log_holds_what_was_read_and_what_was_done_about_it() {
     story.say(2, minute(471), Some(cook(1)), past);
     let told = story.told();
     let viewer = viewer(Locale::EnUs);
-    let log = screens::temp_log(&told.known(1), &viewer, cook(1), &[], &moment(480)).unwrap();
+    let log = screens::temp_log(&told.known(1), &viewer, cook(1), &[], 0, &moment(480)).unwrap();
+    let unread = screens::temp_log(&told.known(1), &viewer, cook(1), &[], 2, &moment(480)).unwrap();
+    assert_eq!(unread.about.len(), log.about.len() + 1);
+    assert!(unread.about[4].contains("are left out"), "{unread:?}");
     let turkey: Vec<_> = log
         .rows
         .iter()

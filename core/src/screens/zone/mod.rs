@@ -32,7 +32,6 @@ impl Glance<'_> {
         all.extend(self.clock_lines(cook, piece));
         all.extend(self.cooling_lines(cook, piece));
         all.extend(self.caveat_lines(piece));
-        all.push(self.fact(key("safety-line-local"), String::new(), String::new()));
         all
     }
 

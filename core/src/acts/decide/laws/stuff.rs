@@ -560,6 +560,17 @@ fn of_fire(ids: &Ids, s: &Stuff) -> Vec<Act> {
             pit,
             wood: SmokeWood::Mesquite,
         },
+        Act::TameWood {
+            cook,
+            pit,
+            wood: SmokeWood::Mesquite,
+        },
+        Act::FindFireOut {
+            cook,
+            pit,
+            burned_until: c,
+            at,
+        },
         Act::WatchSmoke {
             cook,
             pit,

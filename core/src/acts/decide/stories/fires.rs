@@ -6,7 +6,7 @@ use crate::{
     fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap, Wind},
     log::{
         Draft, FedUnits, FeedPlanned, FireTended, Payload, SmokeWatched, UnitWeighed, VentSet,
-        WeatherSaid, WoodSaid,
+        WeatherSaid, WoodSaid, WoodTamed,
     },
     moment::{HOUR, MINUTE},
 };
@@ -82,6 +82,19 @@ fn one_tap_is_one_entry_and_says_what_was_done() {
             }
             .into(),
             "Drum smokes with oak.",
+        ),
+        (
+            Act::TameWood {
+                cook,
+                pit,
+                wood: SmokeWood::Mesquite,
+            },
+            WoodTamed {
+                pit,
+                wood: SmokeWood::Mesquite,
+            }
+            .into(),
+            "Drum: mesquite, burnt to coals or mixed with a milder wood.",
         ),
         (
             Act::WatchSmoke {
