@@ -5,6 +5,7 @@ import { byHand } from "./by_hand.mjs";
 import { cards } from "./cards.mjs";
 import { demo } from "./demo.mjs";
 import { live } from "./live.mjs";
+import { printed } from "./print.mjs";
 import { shape } from "./shape.mjs";
 import { wall } from "./wall.mjs";
 
@@ -22,6 +23,7 @@ await shape(house, places);
 await wall(house, places);
 await access(house, places);
 await demo(house);
+await printed(house);
 await house.end();
 clearTimeout(bound);
 process.exit(told());

@@ -14,7 +14,7 @@ use crate::{
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 27] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 28] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -42,6 +42,7 @@ pub(super) const COOK_SLIPS: [(&str, Read); 27] = [
     ("trimmings", kitchen::trimmings),
     ("salt", kitchen::salt),
     ("weigh", weigh),
+    ("courses", super::courses::courses),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
