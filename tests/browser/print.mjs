@@ -65,6 +65,27 @@ export async function printed({ open }) {
     }
   });
   await page.context().close();
+  const hand = await open({ script: false });
+  await check("without scripts a course is said, contradicted, and stands on the sheet of the next plan", async () => {
+    const now = cooks["the demo"];
+    const write = async (latest) => {
+      await hand.fill("[name=course-1-name]", "Beans first");
+      await hand.fill("[name=course-1-at]", "1:30 PM");
+      await hand.fill("[name=course-1-latest]", latest);
+      await hand.locator("label", { hasText: "Beans" }).locator("select").selectOption("1");
+      await hand.locator("form[action$='/courses'] button").click();
+    };
+    await hand.goto(`${now}/plan`);
+    await hand.locator("summary", { hasText: "Not all at one time" }).click();
+    await write("1 PM");
+    hold((await hand.locator(".refused, .wrong").first().textContent()).includes("may be no later than"), "it is told what contradicts");
+    await write("");
+    await hand.waitForURL(/\/plan\?told=/);
+    await plan(hand, now);
+    hold((await hand.locator(".about").allTextContents()).some((line) => /^Beans first, 1:30\sPM: Beans$/.test(line)), "the sheet says what is served when");
+    hold((await hand.locator(".job", { hasText: "Serve: Beans first" }).count()) === 1, "it is a job of its own");
+  });
+  await hand.context().close();
   for (const locale of LOCALES) {
     const paper = await open({ locale });
     for (const format of PAPERS) {

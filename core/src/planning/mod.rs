@@ -20,7 +20,7 @@ use household::Planned;
 
 use crate::{
     cook::{Cook, Known},
-    log::{AcceptedPlan, Course, PlanAsked, Serve},
+    log::{AcceptedPlan, Course, Does, PlanAsked, Serve},
     moment::MINUTE,
     plan::{self, Answer, NoPlan, Plan, Said},
     words::Words,
@@ -86,7 +86,8 @@ pub fn propose(
     })
 }
 
-/// Fires that burn stay as they are, unless more is ready, or sooner, or meats are happier where they are set anew.
+/// Fires that burn stay as they are, unless more is ready, or sooner, where they are set anew; or meats are happier, where the
+/// accepted sheet was to set one anyway. Whoever holds a fire at a temperature had a reason.
 fn searched(
     known: &Known<'_>,
     cook: &Cook,
@@ -100,9 +101,13 @@ fn searched(
     let Some(steady) = steady else {
         return answer.map(|answer| (free, answer));
     };
+    let jobs = cook.sheets.now.iter().flat_map(|sheet| &sheet.plan.jobs);
+    let mut steps = jobs.filter(|job| job.job.does == Does::Step);
+    let sets = steps.any(|job| cook.job_done(job, now).is_none());
     let first = |answer: &Answer| {
         let cost = answer.plan.cost;
-        (cost.not_ready_permille, cost.late_min, cost.temperature_k)
+        let happy = if sets { cost.temperature_k } else { 0 };
+        (cost.not_ready_permille, cost.late_min, happy)
     };
     match (answer, plan::plan(&steady.household)) {
         (Ok(answer), Ok(kept)) if first(&answer) < first(&kept) => Ok((free, answer)),

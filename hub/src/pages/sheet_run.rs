@@ -13,7 +13,7 @@ use slowbend_core::{
 /// From so many jobs on a printed sheet has two columns.
 const LONG: usize = 24;
 /// From so many jobs on it says no reasons, so that it stays one page.
-const DENSE: usize = 36;
+const DENSE: usize = 44;
 
 pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
     let head = Head {
