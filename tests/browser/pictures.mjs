@@ -31,7 +31,7 @@ export async function pagesOf(page) {
   const opening = await page.locator("a[href$='/opening']").first().getAttribute("href");
   const pit = opening.replace(/\/opening$/, "");
   return {
-    start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, pits: `${now}/pits`, dishes: `${now}/dishes`, kitchen: `${now}/kitchen`, sheet: `${now}/kitchen/sheet`, watch: `${now}/watch`, readings: `${now}/readings`, opening, fire: `${pit}/fire`, trouble: `${pit}/trouble`, "fire-out": `${pit}/fire-out`, log: `${now}/log`,
+    start: "/", now, write: `${now}/write`, timeline: `${now}/timeline`, pits: `${now}/pits`, dishes: `${now}/dishes`, kitchen: `${now}/kitchen`, "kitchen-sheet": `${now}/kitchen/sheet`, sheet: `${now}/sheet`, plan: `${now}/plan`, "plan-made": `${now}/plan?go=on&hands=2&late=120&cooler=on`, "hand-out": `${now}/hand-out?students=Ana%2C+12%3A30+PM%0ABen%2C+1+PM`, watch: `${now}/watch`, readings: `${now}/readings`, opening, fire: `${pit}/fire`, trouble: `${pit}/trouble`, "fire-out": `${pit}/fire-out`, log: `${now}/log`,
     card: `${now}/card`, again: `${now}/again`, take: "/card", meat: meats[0], check: `${meats[0]}/check`, "meat-readings": `${meats[0]}/readings`,
     cuts: "/demo/cuts", cut: "/demo/cuts/spare_ribs", thermometers: "/demo/thermometers", phones: "/phones", settings: "/demo/settings", wall: "/demo/wall", missing: "/nowhere",
   };

@@ -11,7 +11,7 @@ export async function withPit(open, places) {
 
 /** The addresses of all pages of a cook, of one of its meats, of its pit, and of the home. */
 export const everywhere = ({ now, slab, pit }) => [
-  "/", now, ...["write", "timeline", "log", "pits", "dishes", "kitchen", "kitchen/sheet", "watch", "readings", "card", "again"].map((one) => `${now}/${one}`),
+  "/", now, ...["write", "timeline", "log", "pits", "dishes", "kitchen", "kitchen/sheet", "sheet", "plan", "hand-out", "watch", "readings", "card", "again"].map((one) => `${now}/${one}`),
   slab, `${slab}/check`, `${slab}/readings`, `${pit}/opening`, `${pit}/fire`, `${pit}/trouble`, `${pit}/fire-out`, `${pit}/readings`,
   "/card", "/cuts", "/cuts/spare_ribs", "/cuts?find=zzzz", "/thermometers", "/settings", "/wall", "/phones",
 ];

@@ -6,6 +6,7 @@ import { cards } from "./cards.mjs";
 import { demo } from "./demo.mjs";
 import { live } from "./live.mjs";
 import { paper } from "./paper.mjs";
+import { printed } from "./print.mjs";
 import { shape } from "./shape.mjs";
 import { wall } from "./wall.mjs";
 
@@ -24,6 +25,7 @@ await wall(house, places);
 await access(house, places);
 await demo(house);
 await paper(house);
+await printed(house);
 await house.end();
 clearTimeout(bound);
 process.exit(told());

@@ -18,6 +18,7 @@ macro_rules! stories {
 
 stories! {
     card_to_cook,
+    courses_and_a_sheet_that_no_longer_fits,
     dead_probe_rings,
     fire_by_taps,
     fire_out,

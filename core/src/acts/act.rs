@@ -7,8 +7,8 @@ use crate::{
     fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     log::{
-        AcceptedPlan, Bath, Caveat, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp, Subject,
-        Where, Wrap,
+        AcceptedPlan, Bath, Caveat, Course, EntryKey, Field, Job, PitKind, Serve, Stage, Stamp,
+        Strain, Subject, Where, Wrap,
     },
     safety::Form,
     units::Mk,
@@ -243,6 +243,14 @@ pub enum Act {
     AcceptAgain { cook: CookId, entry: EntryKey },
     /// Go on without a plan.
     DropPlan { cook: CookId },
+    /// Say what is served when, whole; none = all at the hour of the table.
+    PlanCourses { cook: CookId, courses: Vec<Course> },
+    /// Keep the accepted sheet, whatever no longer fits on it: it is not told again until something further does not.
+    KeepSheet {
+        cook: CookId,
+        sheet: EntryKey,
+        against: Vec<Strain>,
+    },
     /// Leave jobs out this time.
     Skip { cook: CookId, jobs: Vec<Job> },
     /// Do jobs later, 1 to 240 minutes.

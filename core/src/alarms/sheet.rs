@@ -39,7 +39,7 @@ fn rings(cook: &Cook, planned: &PlannedJob) -> bool {
     planned.hands > 0
         && match planned.job.does {
             Does::Vent | Does::Rest | Does::Sleep | Does::Check => false,
-            Does::Serve => !(of_cook && cook.serve.value.is_some()),
+            Does::Serve => !(of_cook && planned.job.nth == 0 && cook.serve.value.is_some()),
             _ => true,
         }
 }

@@ -6,6 +6,7 @@
 
 pub mod ahead;
 mod care;
+mod courses;
 mod crew;
 pub mod fold;
 mod known;
@@ -20,12 +21,14 @@ pub(crate) mod story;
 pub mod verdict_input;
 
 pub use care::{Answer, Answered, PitCare, Probe, Timed};
+pub use courses::{COURSES_MAX, Courses};
+pub(crate) use courses::{LATEST_MS, NRS, WINDOW_MIN};
 pub(crate) use crew::overruling;
 pub use crew::{Crew, Overruling, Person, Pit, Thermometer, ThermometerCheck, WatchTurn};
 pub use known::{Known, Warning};
 pub use piece::{HandReading, Pass, Passed, Piece, Wetted};
 pub use reg::Reg;
-pub use sheet::{Done, JOBS_MAX, RunSheet, Sheets};
+pub use sheet::{Done, JOBS_MAX, KeptSheet, RunSheet, Sheets};
 pub use state::{Cook, Dish, Kept, LastAct, Moved, Note, Saved, Trimmings};
 
 /// Changes whenever the fold reads the same entries differently: cached state of another version is thrown away.

@@ -7,7 +7,7 @@
 use super::{Answered, Cook, PitCare, Timed, ahead::counts};
 use crate::{
     ids::PitId,
-    log::{AcceptedPlan, Does, Job, OnSheet, PlannedJob, Subject},
+    log::{AcceptedPlan, Does, EntryKey, Job, OnSheet, PlannedJob, SheetKept, Strain, Subject},
     moment::MINUTE,
 };
 use serde::{Deserialize, Serialize};
@@ -17,7 +17,7 @@ use std::collections::BTreeSet;
 pub const JOBS_MAX: usize = 600;
 /// What is done at a pit so long before its job counts as the job. 45 min: common practice, no source.
 const TENDED_BEFORE_MS: i64 = 45 * MINUTE;
-/// The same for fuel that goes on again and again.
+/// The same for what is done again and again: fuel, and setting another temperature.
 const FED_BEFORE_MS: i64 = 10 * MINUTE;
 /// Instants beyond these are another device's nonsense and count as the nearer end: 1970 to the end of 2100.
 const INSTANTS: (i64, i64) = (0, 4_133_980_799_999);
@@ -49,6 +49,19 @@ pub struct Sheets {
     pub before: Option<RunSheet>,
     /// How many were accepted.
     pub accepted: i64,
+    /// What a sheet was kept against, said last.
+    pub kept: Option<KeptSheet>,
+}
+
+/// A sheet that a person keeps although it no longer fits.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct KeptSheet {
+    /// When that was said.
+    pub when: Timed,
+    /// The entry that accepted it.
+    pub sheet: EntryKey,
+    /// What did not fit then.
+    pub against: Vec<Strain>,
 }
 
 impl RunSheet {
@@ -79,6 +92,15 @@ impl Sheets {
         self.accepted += 1;
     }
 
+    /// The one that counts is kept, whatever no longer fits on it.
+    pub fn keep(&mut self, fact: &SheetKept, when: Timed) {
+        self.kept = Some(KeptSheet {
+            when,
+            sheet: fact.sheet,
+            against: fact.against.iter().take(JOBS_MAX).copied().collect(),
+        });
+    }
+
     /// The cook goes on without one.
     pub fn drop_it(&mut self) {
         self.before = self.now.take().or(self.before.take());
@@ -99,6 +121,9 @@ impl Cook {
             Subject::Piece(_) => self.stage_for(planned, now),
             Subject::Pit(pit) => self.tended_for(planned, pit, now),
             Subject::Dish(_) if planned.job.does == Does::Serve => self.dish_ready(planned, now),
+            Subject::Cook(_) if planned.job.does == Does::Serve => {
+                self.course_served(planned.job.nth, now)
+            }
             _ => None,
         };
         by_act.map(done).or_else(|| self.answered(planned.job, now))
@@ -125,7 +150,7 @@ impl Cook {
     /// was lit.
     fn tended_for(&self, planned: &PlannedJob, pit: PitId, now: i64) -> Option<i64> {
         let before = match planned.job.does {
-            Does::Feed => FED_BEFORE_MS,
+            Does::Feed | Does::Step => FED_BEFORE_MS,
             _ => TENDED_BEFORE_MS,
         };
         let from = planned.at.saturating_sub(before);

@@ -1,6 +1,6 @@
 //! One cook, as the log tells it.
 
-use super::{Answer, Piece, PitCare, Probe, Reg, Sheets, Timed, fold::By};
+use super::{Answer, Courses, Piece, PitCare, Probe, Reg, Sheets, Timed, fold::By};
 use crate::{
     batch::{Batch, BatchKind},
     fire::WeatherTap,
@@ -132,6 +132,8 @@ pub struct Cook {
     pub batches: BTreeMap<BatchKind, Kept>,
     /// What was trimmed off and kept.
     pub trimmings: Vec<Trimmings>,
+    /// What is served when, beside the hour of its table.
+    pub courses: Courses,
     /// The plans that were accepted.
     pub sheets: Sheets,
     /// The last act of each device.
@@ -170,6 +172,7 @@ impl Cook {
             notes: vec![],
             batches: BTreeMap::new(),
             trimmings: vec![],
+            courses: Courses::default(),
             sheets: Sheets::default(),
             last_acts: BTreeMap::new(),
             hidden: BTreeSet::new(),

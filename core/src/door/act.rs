@@ -256,6 +256,8 @@ impl Act {
             | Self::AcceptPlan { cook, .. }
             | Self::AcceptAgain { cook, .. }
             | Self::DropPlan { cook }
+            | Self::PlanCourses { cook, .. }
+            | Self::KeepSheet { cook, .. }
             | Self::Skip { cook, .. }
             | Self::Later { cook, .. }
             | Self::Answer { cook, .. }

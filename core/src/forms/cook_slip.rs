@@ -15,7 +15,7 @@ use crate::{
 type Read = fn(&Fields<'_>, CookId) -> Result<Act, Refused>;
 
 /// The slips by name.
-pub(super) const COOK_SLIPS: [(&str, Read); 28] = [
+pub(super) const COOK_SLIPS: [(&str, Read); 29] = [
     ("opening", opening),
     ("note", note),
     ("reading", reading),
@@ -44,6 +44,7 @@ pub(super) const COOK_SLIPS: [(&str, Read); 28] = [
     ("salt", kitchen::salt),
     ("weigh", weigh),
     ("found-out", found_out),
+    ("courses", super::courses::courses),
 ];
 
 fn note(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {

@@ -8,6 +8,7 @@ mod ago;
 mod begin;
 mod check;
 mod cook_slip;
+pub(crate) mod courses;
 mod field;
 mod filled;
 mod kitchen;

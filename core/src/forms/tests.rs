@@ -9,6 +9,8 @@ use crate::{
 };
 use uuid::Uuid;
 
+mod courses;
+
 /// Saturday 2026-06-13 09:00 in Chicago (UTC−5).
 const MORNING: i64 = 1_781_359_200_000;
 

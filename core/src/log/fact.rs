@@ -2,7 +2,7 @@
 //!
 //! To add a kind: a struct here, a line in `payload.rs`, an arm in the cook's or the crew's fold.
 
-use super::{AcceptedPlan, EntryKey, Job, Stamp};
+use super::{AcceptedPlan, Course, EntryKey, Job, Stamp, Strain};
 use crate::{
     batch::Batch,
     cadence::Cadence,
@@ -379,6 +379,10 @@ facts! {
     PlanAccepted { /** All of it. */ plan: AcceptedPlan }
     /// The cook goes on without a plan.
     PlanDropped {}
+    /// What is served when, where not all of a cook is at the hour of its table: whole, of two the later counts.
+    CoursesPlanned { /** All of them; none = all at the hour of the table. */ courses: Vec<Course> }
+    /// A person was told that the sheet no longer fits, and keeps it.
+    SheetKept { /** The entry that accepted it. */ sheet: EntryKey, /** Against what. */ against: Vec<Strain> }
     /// Entries were taken back; of a void, restored.
     Voided { /** Which ones. */ targets: Vec<EntryKey> }
     /// Entries were erased for good.

@@ -116,6 +116,8 @@ payloads! {
     "salt_weighed" 1 false SaltWeighed,
     "plan_accepted" 1 false PlanAccepted,
     "plan_dropped" 1 false PlanDropped,
+    "courses_planned" 1 false CoursesPlanned,
+    "sheet_kept" 1 false SheetKept,
     "voided" 1 true Voided,
     "erased" 1 true ErasedFor,
 }

@@ -1,12 +1,12 @@
 //! The household of a cook. Start at [`of`].
 
-use super::{Ask, PAGE_NODES, begins, kitchen, night, pits};
+use super::{Ask, PAGE_NODES, begins, kitchen, night, pits, remaining, servings::Servings};
 use crate::{
     cook::{Cook, Known, Piece},
     ids::{DishId, PieceId, PitId},
-    log::{Does, Stage},
+    log::{Does, Stage, Subject},
     moment::MINUTE,
-    plan::{Household, Meat, OnPit, PrepKind, Serving, When, from_catalogue},
+    plan::{Household, Meat, OnPit, PrepKind, from_catalogue},
     units::Mk,
     words::Words,
 };
@@ -20,6 +20,7 @@ const WEIGHS_G: (i64, i64) = (30, 60_000);
 const OVER_MAX: i64 = 900;
 
 /// A household with what its lists stand for.
+#[derive(Clone)]
 pub(super) struct Planned {
     pub household: Household,
     /// The meats, as listed.
@@ -28,8 +29,29 @@ pub(super) struct Planned {
     pub dishes: Vec<DishId>,
     /// The pits, as listed.
     pub pits: Vec<PitId>,
+    /// The pits that are lit and not yet hot, as listed: nobody lights them again.
+    pub coming_up: Vec<usize>,
+    /// The servings, as listed.
+    pub servings: Servings,
     /// The names of places and people, as listed, with the messages that say them in any language.
     pub words: Vec<(String, &'static str)>,
+}
+
+impl Planned {
+    /// The same with each fire that burns held as it is; none where none does.
+    pub(super) fn steady(&self, known: &Known<'_>, cook: &Cook, now: i64) -> Option<Self> {
+        let mut steady = self.clone();
+        let mut any = false;
+        for (pit, id) in steady.household.pits.iter_mut().zip(&self.pits) {
+            let held = remaining::held(known, cook, *id, now).filter(|_| pit.hot);
+            let kept = held.and_then(|held| pit.temps.iter().find(|at| at.temp == held).copied());
+            if let Some(kept) = kept {
+                any = true;
+                pit.temps = vec![kept];
+            }
+        }
+        any.then_some(steady)
+    }
 }
 
 /// What is left of a cook, from the next quarter of an hour on.
@@ -51,12 +73,22 @@ pub(super) fn of(known: &Known<'_>, cook: &Cook, say: &Words<'_>, ask: &Ask, now
     let open = cook.meats().filter(|piece| is_open(piece, now));
     let mut pieces: Vec<&Piece> = open.collect();
     pieces.sort_by_key(|piece| piece.id);
-    let meats = pieces
-        .iter()
-        .map(|piece| meat(piece, &mut names, &ids, &temps, (from, now)));
-    let meats: Vec<Meat> = meats.collect();
-    let dishes = kitchen::dishes(cook, &mut names);
-    let serving = (ask.serve.at - from) / MINUTE;
+    let meats = pieces.iter().map(|piece| {
+        let made = meat(piece, &mut names, &ids, &temps, (from, now));
+        remaining::of(known, cook, piece, made, (from, now))
+    });
+    let mut meats: Vec<Meat> = meats.collect();
+    let mut dishes = kitchen::dishes(cook, &mut names);
+    let of_meats = pieces.iter().map(|piece| Subject::Piece(piece.id));
+    let of_dishes = dishes.iter().map(|(id, _)| Subject::Dish(*id));
+    let members: Vec<Subject> = of_meats.chain(of_dishes).collect();
+    let servings = Servings::of(cook, ask, &members);
+    for (piece, meat) in pieces.iter().zip(&mut meats) {
+        meat.serving = servings.place(cook, Subject::Piece(piece.id));
+    }
+    for (id, dish) in &mut dishes {
+        dish.serving = servings.place(cook, Subject::Dish(*id));
+    }
     let sleep = night::windows(ask, from);
     Planned {
         household: Household {
@@ -67,15 +99,10 @@ pub(super) fn of(known: &Known<'_>, cook: &Cook, say: &Words<'_>, ask: &Ask, now
             hands: ask.asked.hands.clamp(0, 3),
             meats,
             dishes: dishes.iter().map(|(_, dish)| dish.clone()).collect(),
-            pits: pits.into_iter().map(|(_, pit)| pit).collect(),
+            pits: pits.iter().map(|(_, pit)| pit.clone()).collect(),
             places: kitchen::places(say, &ask.asked),
             burners: kitchen::BURNERS,
-            servings: vec![Serving {
-                name: names.own(&cook.name.value),
-                preferred: When::Min(serving),
-                latest: ask.asked.late_min.map(|late| When::Min(serving + late)),
-                turn_in_min: None,
-            }],
+            servings: servings.listed(cook, ask, &mut names, from),
             watches: night::watches(say, &ask.asked, &sleep),
             quiet: vec![],
             sleep,
@@ -84,7 +111,11 @@ pub(super) fn of(known: &Known<'_>, cook: &Cook, say: &Words<'_>, ask: &Ask, now
         },
         pieces: pieces.iter().map(|piece| piece.id).collect(),
         dishes: dishes.iter().map(|(id, _)| *id).collect(),
+        coming_up: (0..ids.len())
+            .filter(|nr| pits::is_coming_up(cook, ids[*nr], now) && !pits[*nr].1.hot)
+            .collect(),
         pits: ids,
+        servings,
         words: [kitchen::COOLER, kitchen::OVEN, night::WATCHER]
             .map(|message| (say.text(message), message))
             .to_vec(),
@@ -92,7 +123,7 @@ pub(super) fn of(known: &Known<'_>, cook: &Cook, say: &Words<'_>, ask: &Ask, now
 }
 
 /// Still to be cooked, rested or cut.
-fn is_open(piece: &Piece, now: i64) -> bool {
+pub(super) fn is_open(piece: &Piece, now: i64) -> bool {
     let stage = piece.stage(now).map(|passed| passed.stage);
     !matches!(
         stage,

@@ -7,13 +7,22 @@ mod household;
 mod kitchen;
 mod night;
 mod pits;
+mod readings;
+mod remaining;
+mod servings;
 mod sheet;
+mod strain;
+mod wraps;
+
+pub use strain::{Strained, Why, strains, unsaid};
+
+use household::Planned;
 
 use crate::{
     cook::{Cook, Known},
-    log::{AcceptedPlan, PlanAsked, Serve},
+    log::{AcceptedPlan, Course, Does, PlanAsked, Serve},
     moment::MINUTE,
-    plan::{self, NoPlan, Plan, Said},
+    plan::{self, Answer, NoPlan, Plan, Said},
     words::Words,
 };
 
@@ -22,6 +31,8 @@ use crate::{
 pub struct Ask {
     /// When it is to be on the table.
     pub serve: Serve,
+    /// What is served at another time.
+    pub courses: Vec<Course>,
     /// What a person says for it.
     pub asked: PlanAsked,
 }
@@ -59,9 +70,8 @@ pub fn propose(
     ask: &Ask,
     now: i64,
 ) -> Result<Proposed, NoPlan> {
-    let planned = household::of(known, cook, say, ask, now);
-    let answer = plan::plan(&planned.household)?;
-    let sheet = |plan: &Plan| sheet::accepted(cook, &planned, plan, ask, now);
+    let (planned, answer) = searched(known, cook, say, ask, now)?;
+    let sheet = |plan: &Plan| sheet::accepted(known, cook, &planned, plan, ask, now);
     let first = Proposal {
         says: vec![],
         plan: sheet(&answer.plan),
@@ -74,6 +84,36 @@ pub fn propose(
         proposals: std::iter::once(first).chain(others).collect(),
         proven: matches!(answer.proof, plan::Proof::Optimal),
     })
+}
+
+/// Fires that burn stay as they are, unless more is ready, or sooner, where they are set anew; or meats are happier, where the
+/// accepted sheet was to set one anyway. Whoever holds a fire at a temperature had a reason.
+fn searched(
+    known: &Known<'_>,
+    cook: &Cook,
+    say: &Words<'_>,
+    ask: &Ask,
+    now: i64,
+) -> Result<(Planned, Answer), NoPlan> {
+    let free = household::of(known, cook, say, ask, now);
+    let steady = free.steady(known, cook, now);
+    let answer = plan::plan(&free.household);
+    let Some(steady) = steady else {
+        return answer.map(|answer| (free, answer));
+    };
+    let jobs = cook.sheets.now.iter().flat_map(|sheet| &sheet.plan.jobs);
+    let mut steps = jobs.filter(|job| job.job.does == Does::Step);
+    let sets = steps.any(|job| cook.job_done(job, now).is_none());
+    let first = |answer: &Answer| {
+        let cost = answer.plan.cost;
+        let happy = if sets { cost.temperature_k } else { 0 };
+        (cost.not_ready_permille, cost.late_min, happy)
+    };
+    match (answer, plan::plan(&steady.household)) {
+        (Ok(answer), Ok(kept)) if first(&answer) < first(&kept) => Ok((free, answer)),
+        (_, Ok(kept)) => Ok((steady, kept)),
+        (answer, Err(_)) => answer.map(|answer| (free, answer)),
+    }
 }
 
 /// The first full quarter of an hour from `now` on: where a plan begins.

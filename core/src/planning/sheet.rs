@@ -1,29 +1,38 @@
-//! A plan as a sheet that can be accepted. Start at [`accepted`].
+//! A plan as a sheet that can be accepted. Start at [`accepted`]. Servings are told by [`servings`](super::servings), wraps are
+//! put between by [`wraps`](super::wraps).
 
-use super::{Ask, household::Planned};
+use super::{Ask, household::Planned, remaining};
 use crate::{
-    cook::Cook,
-    log::{
-        AcceptedPlan, Does, OnSheet, PlannedJob, PlannedWhy, Serve, Subject, WhyArg, WhyValue, Wrap,
-    },
+    cook::{Cook, Known},
+    log::{AcceptedPlan, Does, OnSheet, PlannedJob, PlannedWhy, Serve, Subject, WhyArg, WhyValue},
     moment::MINUTE,
     plan::{Job, Of, Plan, SaidValue, What, Window},
+    words::key,
 };
 use std::collections::BTreeMap;
 
+/// Hands on to bring a pit to another temperature, minutes. Common practice, no source.
+const SET_MIN: i64 = 5;
+
 /// The sheet of a plan: its jobs, and those of the sheet before that are done.
 pub(super) fn accepted(
+    known: &Known<'_>,
     cook: &Cook,
     planned: &Planned,
     plan: &Plan,
     ask: &Ask,
     now: i64,
 ) -> AcceptedPlan {
-    let serving = plan.servings_min.first().copied();
-    let from = planned.household.from_ms;
     let mut nth = done_at_pits(cook, now);
-    let mut jobs: Vec<PlannedJob> = vec![];
-    for job in &plan.sheet {
+    let mut jobs = set_anew(known, cook, planned, plan, &mut nth);
+    for job in plan.sheet.iter().filter(|job| !is_lit(planned, job)) {
+        if let Some(served) = planned.servings.job(cook, ask, plan, job) {
+            jobs.push(PlannedJob {
+                why: Some(why(cook, planned, job)),
+                ..served
+            });
+            continue;
+        }
         let (does, on) = (does(job.what), subject(cook, planned, job.of));
         let count = nth.entry((does, on)).or_default();
         let name = OnSheet {
@@ -34,17 +43,72 @@ pub(super) fn accepted(
         *count += 1;
         jobs.push(one(cook, planned, job, name));
     }
+    jobs.extend(super::wraps::jobs(cook, planned, plan, now));
     keep_done(cook, &mut jobs, now);
     jobs.sort_by_key(|job| (job.at, job.job));
     AcceptedPlan {
         serve: Serve {
-            at: serving.map_or(ask.serve.at, |minutes| from + minutes * MINUTE),
+            at: planned.servings.table(plan, ask),
             zone: ask.serve.zone.clone(),
         },
         jobs,
         chance_permille: Some(plan.chance_permille),
         asked: ask.asked.clone(),
     }
+}
+
+/// Pits that burn at another temperature than the plan begins with: somebody has to set them.
+fn set_anew(
+    known: &Known<'_>,
+    cook: &Cook,
+    planned: &Planned,
+    plan: &Plan,
+    nth: &mut BTreeMap<(Does, Subject), i64>,
+) -> Vec<PlannedJob> {
+    let from = plan.from_ms;
+    let mut all = vec![];
+    for ((pit, made), id) in plan
+        .pits
+        .iter()
+        .zip(&planned.household.pits)
+        .zip(&planned.pits)
+    {
+        let held = remaining::held(known, cook, *id, from);
+        if !made.hot || !pit.used || held.is_none_or(|held| held == pit.temp) {
+            continue;
+        }
+        let (does, on) = (Does::Step, Subject::Pit(*id));
+        let count = nth.entry((does, on)).or_default();
+        let name = OnSheet {
+            does,
+            on,
+            nth: *count,
+        };
+        *count += 1;
+        let until = from + SET_MIN * MINUTE;
+        all.push(PlannedJob {
+            job: name,
+            at: from,
+            until,
+            hands: 1,
+            wakes: false,
+            pit: Some(*id),
+            temp: Some(pit.temp),
+            wrap: None,
+            what: String::new(),
+            why: Some(PlannedWhy {
+                key: key("plan-why-step").to_owned(),
+                args: vec![],
+            }),
+        });
+    }
+    all
+}
+
+/// A pit that is lit and still comes up is not lit again.
+fn is_lit(planned: &Planned, job: &Job) -> bool {
+    let of = |nr: &usize| job.of == Of::Pit(*nr);
+    job.what == What::Light && planned.coming_up.iter().any(|nr| of(nr))
 }
 
 /// How many times each job of a pit was done on the sheet before: the next one is another.
@@ -91,21 +155,13 @@ fn one(cook: &Cook, planned: &Planned, job: &Job, name: OnSheet) -> PlannedJob {
         wakes: hands > 0 && household.sleep.iter().any(asleep),
         pit: job.pit.and_then(|pit| planned.pits.get(pit)).copied(),
         temp: job.temp,
-        wrap: wrap(cook, name),
+        wrap: None,
         what: place.map_or_else(String::new, |place| match message(planned, &place.name) {
             Some(message) => message.to_owned(),
             None => place.name.clone(),
         }),
         why: Some(why(cook, planned, job)),
     }
-}
-
-fn wrap(cook: &Cook, name: OnSheet) -> Option<Wrap> {
-    let Subject::Piece(id) = name.on else {
-        return None;
-    };
-    let meant = cook.pieces.get(&id)?.meant?.wrap;
-    meant.filter(|_| name.does == Does::Wrap)
 }
 
 const fn does(what: What) -> Does {
@@ -183,14 +239,14 @@ fn named(cook: &Cook, planned: &Planned, name: &str) -> WhyValue {
         (_, Some(pit)) => WhyValue::Pit(*pit),
         _ => match message(planned, name) {
             Some(message) => WhyValue::Message(message.to_owned()),
-            None if household
+            None => match household
                 .servings
                 .iter()
-                .any(|serving| serving.name == name) =>
+                .position(|serving| serving.name == name)
             {
-                WhyValue::Text(cook.name.value.clone())
-            }
-            None => WhyValue::Text(name.to_owned()),
+                Some(nr) => WhyValue::Text(planned.servings.called(cook, nr)),
+                None => WhyValue::Text(name.to_owned()),
+            },
         },
     }
 }

@@ -59,6 +59,7 @@ fn serve(hours: i64) -> Serve {
 fn ask(hours: i64, night: Option<(i64, i64)>) -> Ask {
     Ask {
         serve: serve(hours),
+        courses: vec![],
         asked: PlanAsked {
             hands: 1,
             sleep_from_min: night.map(|(from, _)| from),
@@ -170,3 +171,7 @@ fn the_same_cook_asked_twice_gives_the_same_plans() {
     let all = || proposed(&story, &ask(8, Some((22 * 60, 6 * 60))), EIGHT);
     assert_eq!(all(), all());
 }
+
+mod courses;
+mod strains;
+mod wraps;

@@ -118,6 +118,16 @@ impl Glance<'_> {
             }
             Payload::Noted(fact) => about(&format!("“{}”", fact.text)),
             Payload::PlanAccepted(fact) => about(&self.say.clock_day(fact.plan.serve.at, self.now)),
+            Payload::CoursesPlanned(fact) => {
+                let told = fact.courses.iter().map(|course| {
+                    format!(
+                        "{} {}",
+                        course.name,
+                        self.say.clock_day(course.serve.at, self.now)
+                    )
+                });
+                about(&told.collect::<Vec<_>>().join(" · "))
+            }
             Payload::DishAdded(fact) => about(&fact.name),
             Payload::BatchPlanned(fact) => about(&self.batch_name(fact.batch.kind())),
             Payload::TrimmingsKept(fact) => {

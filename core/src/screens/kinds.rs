@@ -51,6 +51,8 @@ pub(super) fn kind_name(kind: &str) -> &'static str {
         "salt_weighed" => key("kind-salt-weighed"),
         "plan_accepted" => key("kind-plan-accepted"),
         "plan_dropped" => key("kind-plan-dropped"),
+        "courses_planned" => key("kind-courses-planned"),
+        "sheet_kept" => key("kind-sheet-kept"),
         "voided" => key("kind-voided"),
         "erased" => key("kind-erased"),
         _ => key("kind-unknown"),

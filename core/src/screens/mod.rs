@@ -90,7 +90,7 @@ pub use settings::settings;
 pub(crate) use sheet::sheet_ring;
 pub use sheet::{
     HandOutScreen, OtherPlan, PlanLabels, PlanProposal, PlanScreen, PlanTyped, RunSheetScreen,
-    SheetDay, SheetLabels, SheetLine, StudentSheet, hand_out, plan, run_sheet,
+    SheetDay, SheetFits, SheetLabels, SheetLine, StudentSheet, hand_out, plan, run_sheet,
 };
 pub use slip::{Slip, SlipField, SlipKind, SlipOption};
 pub use start::{StartInput, start};

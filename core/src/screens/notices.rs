@@ -45,7 +45,8 @@ impl Glance<'_> {
 
     /// The same with what concerns one cook.
     pub fn cook_notices(&self, cook: &Cook) -> Vec<Notice> {
-        let mut all = self.crew_notices();
+        let mut all: Vec<Notice> = self.fits_notice(cook).into_iter().collect();
+        all.extend(self.crew_notices());
         all.extend(self.wrong_clock(cook));
         all.extend(self.people_notice(cook));
         let of = Subject::Cook(cook.id);

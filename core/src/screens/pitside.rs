@@ -142,6 +142,9 @@ impl Glance<'_> {
         let mut all: Vec<Link> = openings
             .map(|pit| self.opening_link(cook.id, *pit))
             .collect();
+        if self.fits(cook).is_some() {
+            all.insert(0, self.fits_link(cook));
+        }
         let cook = cook.id;
         all.extend(self.links_to(&[
             (key("link-sheet"), Place::RunSheet { cook }),

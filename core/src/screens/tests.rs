@@ -1,6 +1,7 @@
 //! Stories and laws of the screens, on an invented regatta lunch for fourteen at two o'clock.
 
 mod asked;
+mod courses;
 mod fire;
 mod firsts;
 mod goldens;

@@ -31,6 +31,7 @@ subjects!(
     "checks",
     "common",
     "cuts",
+    "courses",
     "dishes",
     "door",
     "errors",

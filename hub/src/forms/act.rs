@@ -21,7 +21,11 @@ pub async fn post(
     // The button's number is part of the name: two buttons of one form are two acts.
     let next = match &act {
         Act::AcceptPlan { cook, .. } => Page::RunSheet(*cook),
-        _ => back(&typed),
+        _ => match back(&typed) {
+            // What was proposed there is settled.
+            Page::Plan(cook) => Page::RunSheet(cook),
+            page => page,
+        },
     };
     match record(&home, &reader, &once_key(&typed, &button), act).await {
         Ok(outcome) => on(&home, &reader, next, &outcome),

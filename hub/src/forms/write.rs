@@ -35,6 +35,7 @@ pub async fn post(
             Page::Pits(_)
             | Page::Dishes(_)
             | Page::Kitchen(_)
+            | Page::Plan(_)
             | Page::Fire(..)
             | Page::Watch(_)
             | Page::FireOut(..) => back,

@@ -58,7 +58,7 @@ pub fn folded(sheet: &Sheet<'_>, cook: CookId, slip: &Slip, said: &str) -> Marku
 fn row_of(field: &SlipField) -> Option<String> {
     let (first, rest) = field.field.split_once('-')?;
     match first {
-        "part" | "have" | "item" => rest
+        "part" | "have" | "item" | "course" => rest
             .split_once('-')
             .map(|(row, _)| format!("{first}-{row}")),
         "share" | "trim" => Some(rest.to_owned()),

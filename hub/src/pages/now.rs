@@ -3,7 +3,8 @@
 use super::{Page, Sheet, layout::Head, parts};
 use maud::{Markup, html};
 use slowbend_core::{
-    screens::{Headline, Pitside, Place, Weight},
+    acts::Act,
+    screens::{Headline, Notice, Pitside, Place, Weight},
     words::Arg,
 };
 
@@ -15,6 +16,12 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside, poultry: &[Place]) -> (Head, Ma
         cook: Some(screen.cook),
     };
     let words = sheet.words;
+    // That a sheet no longer fits can wait for what is to be done now: it stands below.
+    let keeps = |notice: &Notice| {
+        let act = notice.dismiss.as_ref().map(|dismiss| &dismiss.act);
+        matches!(act, Some(Act::KeepSheet { .. }))
+    };
+    let (later, told): (Vec<Notice>, Vec<Notice>) = screen.notices.iter().cloned().partition(keeps);
     let is_due = matches!(screen.now.weight, Weight::Wake | Weight::Call);
     let main = html! {
         div .slip {
@@ -22,7 +29,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside, poultry: &[Place]) -> (Head, Ma
             p .clock { (screen.clock) }
             p .serve { (screen.serve) }
         }
-        (parts::notices(sheet, &screen.notices))
+        (parts::notices(sheet, &told))
         div .field-of-view {
             (headline(sheet, &screen.now, is_due))
             div .side {
@@ -39,6 +46,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Pitside, poultry: &[Place]) -> (Head, Ma
             }
             @if !is_due { (parts::folded_cautions(sheet, &screen.now.cautions)) }
         }
+        (parts::notices(sheet, &later))
         (parts::section(words.next, &screen.next))
         @if !screen.watch.is_empty() {
             section { h2 { (words.watch) } ul .plain { @for line in &screen.watch { li { (line) } } } }

@@ -3,6 +3,7 @@
 use super::{Page, Sheet};
 use maud::{Markup, html};
 use slowbend_core::{
+    acts::Act,
     forms::AGO_MINUTES,
     moment::MINUTE,
     screens::{Button, Caution, Line, Link, Notice, Tone, VerdictText, Weight},
@@ -178,8 +179,16 @@ pub fn notices(sheet: &Sheet<'_>, notices: &[Notice]) -> Markup {
         @for (index, notice) in notices.iter().enumerate() {
             div .notice {
                 p { (notice.text) }
+                @let keeps = match notice.dismiss.as_ref().map(|dismiss| &dismiss.act) {
+                    Some(Act::KeepSheet { cook, .. }) => Some(*cook),
+                    _ => None,
+                };
+                @if let Some(cook) = keeps {
+                    p .links { a .button data-tone="main" href=(Page::Plan(cook).path()) { (sheet.say.text("fits-see")) } }
+                }
                 @if let Some(dismiss) = &notice.dismiss {
-                    (buttons(sheet, &format!("notice-{index}"), std::slice::from_ref(dismiss)))
+                    @let id = keeps.map_or_else(|| format!("notice-{index}"), |_| "keep-sheet".to_owned());
+                    (buttons(sheet, &id, std::slice::from_ref(dismiss)))
                 }
             }
         }

@@ -1,7 +1,12 @@
 //! Planning a cook: what is said for the plan goes into the address, so that it can be asked for again by it; a plan is
 //! accepted by its button, and refused by leaving.
 
-use super::{Page, Sheet, layout::Head, parts, sheet_run::days};
+use super::{
+    Page, Sheet, kitchen_form,
+    layout::Head,
+    parts,
+    sheet_run::{days, fits},
+};
 use maud::{Markup, html};
 use slowbend_core::{
     ids::CookId,
@@ -24,12 +29,14 @@ pub fn page(sheet: &Sheet<'_>, screen: &PlanScreen) -> (Head, Markup) {
             h1 { (screen.title) }
             @for line in &screen.about { p .about { (line) } }
             p .lead { (screen.lead) }
+            @if let Some(strained) = &screen.fits { (fits(sheet, strained, false)) }
             @if let Some((conflict, ways)) = screen.refused.split_first() {
                 p .refused role="alert" { (conflict) }
                 @if !ways.is_empty() { ul .plain { @for way in ways { li { (way) } } } }
             }
             @for (nr, proposal) in screen.proposals.iter().enumerate() { (one(sheet, screen, proposal, nr)) }
             (form(screen))
+            @if let Some(courses) = &screen.courses { div .kitchen.courses { (kitchen_form::folded(sheet, screen.cook, courses, &courses.heading)) } }
             p .links { a .button href=(later(screen.cook, 60)) { (screen.labels.hour_later) } }
             (parts::links(&screen.links))
             (parts::cautions(&screen.cautions))
@@ -46,9 +53,9 @@ fn one(sheet: &Sheet<'_>, screen: &PlanScreen, proposal: &PlanProposal, nr: usiz
             p .state { (proposal.serve) }
             p .detail { (proposal.chance) }
             @if !proposal.says.is_empty() { ul .plain { @for says in &proposal.says { li { (says) } } } }
-            @if !proposal.changes.is_empty() { h3 { (labels.changes) } div .quiet { (parts::lines(&proposal.changes)) } }
+            @if !proposal.changes.is_empty() { details open[nr == 0] { summary { h3 { (labels.changes) } } div .quiet { (parts::lines(&proposal.changes)) } } }
             (parts::buttons_of(sheet, &format!("plan-{nr}"), std::slice::from_ref(&proposal.accept), &proposal.heading))
-            details open[nr == 0] { summary { (labels.jobs) } (days(sheet, &proposal.days, false)) }
+            details open[nr == 0 && proposal.changes.is_empty()] { summary { (labels.jobs) } (days(sheet, &proposal.days, false)) }
         }
         @if nr + 1 == screen.proposals.len() { p .links { a .button href=(Page::RunSheet(screen.cook).path()) { (labels.refuse) } } }
     }

@@ -2,12 +2,18 @@
 
 use super::{Page, Sheet, layout::Head, parts, plan::later};
 use maud::{Markup, html};
-use slowbend_core::screens::{
-    HandOutScreen, OtherPlan, RunSheetScreen, SheetDay, SheetLine, StudentSheet,
+use slowbend_core::{
+    screens::{
+        HandOutScreen, OtherPlan, RunSheetScreen, SheetDay, SheetFits, SheetLine, StudentSheet,
+        Weight,
+    },
+    words::Arg,
 };
 
 /// From so many jobs on a printed sheet has two columns.
 const LONG: usize = 24;
+/// From so many jobs on it says no reasons, so that it stays one page.
+const DENSE: usize = 44;
 
 pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
     let head = Head {
@@ -20,6 +26,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
             h1 { (screen.title) }
             @for line in &screen.about { p .about { (line) } }
             @if let Some(none) = &screen.none { p .lead { (none) } }
+            @if let Some(strained) = &screen.fits { (fits(sheet, strained, true)) }
             @if screen.none.is_none() { p .links.do { a .button href=(later(screen.cook, 60)) { (screen.labels.hour_later) } } }
             (days(sheet, &screen.days, true))
             @if let Some(other) = &screen.other { (other_plan(sheet, screen, other)) }
@@ -32,34 +39,75 @@ pub fn page(sheet: &Sheet<'_>, screen: &RunSheetScreen) -> (Head, Markup) {
     (head, main)
 }
 
+/// That the sheet no longer fits, why, and what to do; with the way to a new one where `see`.
+pub fn fits(sheet: &Sheet<'_>, fits: &SheetFits, see: bool) -> Markup {
+    html! {
+        section .fits.do {
+            h2 { (fits.heading) }
+            ul .plain { @for says in &fits.says { li { (says) } } }
+            @if see { p .links { a .button data-tone="main" href=(Page::from(fits.see.place).path()) { (fits.see.label) } } }
+            (parts::buttons(sheet, "keep-sheet", std::slice::from_ref(&fits.keep)))
+        }
+    }
+}
+
 /// The jobs day by day; with what can be done about them where `acts`.
 pub fn days(sheet: &Sheet<'_>, days: &[SheetDay], acts: bool) -> Markup {
-    let jobs: usize = days.iter().map(|day| day.lines.len()).sum();
+    let left = days.iter().flat_map(|day| &day.lines);
+    let left = left.filter(|line| !line.ticked || !acts).count();
+    let first = days.iter().flat_map(|day| &day.lines);
+    let first = first.filter(|line| !line.ticked).map(|line| line.at).next();
+    let one = |of_day: usize, index: usize, line: &SheetLine| {
+        let at_hand = Some(line.at) == first;
+        job(
+            sheet,
+            line,
+            &format!("job-{of_day}-{index}"),
+            acts.then_some(at_hand),
+        )
+    };
     html! {
-        div .days data-long[jobs > LONG] {
+        div .days data-long[left > LONG] data-dense[left > DENSE] {
             @for (of_day, day) in days.iter().enumerate() {
-                section {
+                @let over = if acts { day.lines.iter().take_while(|line| line.ticked).count() } else { 0 };
+                section data-over[over == day.lines.len()] {
                     h2 { (day.heading) }
-                    ol .jobs { @for (index, line) in day.lines.iter().enumerate() { (job(sheet, line, &format!("job-{of_day}-{index}"), acts)) } }
+                    @if over > 0 {
+                        details .over {
+                            summary { (sheet.say.with("sheet-over", &[("count", Arg::Number(over as i64))])) }
+                            ol .jobs { @for (index, line) in day.lines.iter().take(over).enumerate() { (one(of_day, index, line)) } }
+                        }
+                    }
+                    ol .jobs { @for (index, line) in day.lines.iter().enumerate().skip(over) { (one(of_day, index, line)) } }
                 }
             }
         }
     }
 }
 
-fn job(sheet: &Sheet<'_>, line: &SheetLine, form: &str, acts: bool) -> Markup {
+/// One job; with what can be done about it where that is said: for the job at hand in sight, for others behind a fold, so that
+/// the sheet stays one that can be read.
+fn job(sheet: &Sheet<'_>, line: &SheetLine, form: &str, acts: Option<bool>) -> Markup {
+    let due = matches!(line.weight, Weight::Call | Weight::Wake);
+    let buttons = || parts::buttons_of(sheet, form, &line.buttons, &line.job);
     html! {
         li data-weight=(parts::weight(line.weight)) data-ticked[line.ticked] {
             time datetime=(parts::instant(line.at)) { (line.time) }
-            div {
+            div .what {
                 @match &line.link {
                     Some(place) => a .job href=(Page::from(*place).path()) { (line.job) },
                     None => span .job { (line.job) },
                 }
                 @if !line.state.is_empty() { p .state { (line.state) } }
-                @if !line.why.is_empty() { p .why { (line.why) } }
+                @if !line.why.is_empty() && !line.ticked { p .why { (line.why) } }
             }
-            @if acts && !line.buttons.is_empty() { div .do { (parts::buttons_of(sheet, form, &line.buttons, &line.job)) } }
+            @if !line.buttons.is_empty() {
+                @match acts {
+                    Some(at_hand) if at_hand || due => div .do { (buttons()) },
+                    Some(_) => details .do { summary { (sheet.say.text("sheet-do")) } (buttons()) },
+                    None => {},
+                }
+            }
         }
     }
 }

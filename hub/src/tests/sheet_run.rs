@@ -161,3 +161,94 @@ async fn a_plan_is_asked_for_by_address_and_accepted_by_its_button() {
     let later = get(&home, &format!("{plan}?later=60")).await.body;
     assert!(later.contains("1 h later"), "{later}");
 }
+
+/// What stands in the hidden field that names the hour of the table.
+fn around(page: &str) -> String {
+    let rest = page.split("name=\"around\" value=\"").nth(1).unwrap();
+    rest.split('"').next().unwrap().to_owned()
+}
+
+#[tokio::test]
+async fn courses_are_said_on_the_plan_page_and_what_contradicts_itself_comes_back() {
+    let (_folder, home) = home();
+    let now = cook(&home, "Regatta lunch").await;
+    let plan = format!("{now}/plan");
+    let page = get(&home, &plan).await.body;
+    assert!(page.contains("Not all at one time"), "{page}");
+    let meat = format!(
+        "meat-{}",
+        id(&links(&get(&home, &now).await.body, "/meat/").remove(0))
+    );
+    let (around, send) = (around(&page), format!("{now}/courses"));
+    let (once, again) = (token(), token());
+    let mut fields = vec![
+        ("token", &*once),
+        ("form", "courses"),
+        ("back", &plan),
+        ("around", &around),
+        ("course-1-name", "Ribs"),
+        ("course-1-at", "1:30 pm"),
+        ("course-1-latest", "1 pm"),
+        (&meat, "1"),
+    ];
+    let refused = post(&home, &send, &fields).await;
+    assert!(
+        refused.body.contains("may be no later than"),
+        "{}",
+        refused.body
+    );
+    assert!(
+        refused.body.contains("value=\"1:30 pm\""),
+        "{}",
+        refused.body
+    );
+    fields[0] = ("token", &*again);
+    fields[6] = ("course-1-latest", "2 pm");
+    let done = post(&home, &send, &fields).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    let page = get(&home, &done.to.unwrap()).await.body;
+    assert!(
+        page.contains("Ribs, 1:30") && page.contains("at the latest: "),
+        "{page}"
+    );
+}
+
+#[tokio::test]
+async fn a_sheet_that_no_longer_fits_leads_to_a_new_one_and_can_be_kept() {
+    let (_folder, home) = home();
+    let now = planned(&home).await;
+    let sheet = format!("{now}/sheet");
+    assert!(!get(&home, &sheet).await.body.contains("no longer fits"));
+    let cook = CookId(id(&now));
+    let serve = Serve {
+        at: NOW + 8 * HOUR,
+        zone: "America/Chicago".into(),
+    };
+    let act = Act::SetField {
+        of: Subject::Cook(cook),
+        to: slowbend_core::log::Field::Serve(Some(serve)),
+        saw: None,
+    };
+    let viewer = Viewer::default_for(DeviceId(uuid::Uuid::nil()));
+    home.ask_here(|door, moment| door.act(&viewer, &act, moment))
+        .unwrap();
+    let page = get(&home, &sheet).await.body;
+    assert!(page.contains("is now on the table 2 h later."), "{page}");
+    let new = get(&home, &format!("{now}/plan")).await.body;
+    assert!(
+        new.contains("accept_plan") && new.contains("keep_sheet"),
+        "{new}"
+    );
+    let pressed = page
+        .split("name=\"act\" value=\"")
+        .skip(1)
+        .filter_map(|rest| rest.split('"').next())
+        .find(|act| act.contains("keep_sheet"))
+        .unwrap()
+        .replace("&quot;", "\"");
+    let plan = format!("{now}/plan");
+    let fields = [("token", &*token()), ("back", &plan), ("act", &pressed)];
+    let done = post(&home, "/act", &fields).await;
+    assert!(done.to.unwrap().starts_with(&sheet), "{}", done.body);
+    assert!(!get(&home, &sheet).await.body.contains("no longer fits"));
+}

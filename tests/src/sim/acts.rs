@@ -9,7 +9,7 @@ use slowbend_core::{
     fire::{FireDid, FuelUnit, WeatherTap, Wind},
     ids::{CookId, DishId, PieceId, PitId, ThermometerId},
     log::{
-        AcceptedPlan, Band, Bath, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
+        AcceptedPlan, Band, Bath, Course, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
         PlannedJob, Serve, Stage, Subject, Where, Wrap,
     },
     moment::{HOUR, MINUTE},
@@ -471,6 +471,9 @@ impl Making<'_> {
         if self.rng.chance(15) {
             return Act::DropPlan { cook };
         }
+        if self.rng.chance(10) {
+            return self.of_courses(cook);
+        }
         let jobs = (0..self.rng.from_to(1, 8)).map(|_| self.planned_job());
         let jobs: Vec<PlannedJob> = jobs.collect();
         let mut seen = BTreeSet::new();
@@ -486,6 +489,29 @@ impl Making<'_> {
                 chance_permille: Some(900),
                 asked: PlanAsked::default(),
             },
+        }
+    }
+
+    /// Up to three courses, one in some in the past or of a meat of another cook.
+    fn of_courses(&mut self, cook: CookId) -> Act {
+        let courses = (1..=self.rng.from_to(0, 3)).map(|nr| Course {
+            nr,
+            name: format!("Course {nr}"),
+            serve: Serve {
+                at: self.now + self.rng.from_to(-60, 480) * MINUTE,
+                zone: "America/Chicago".into(),
+            },
+            latest: None,
+            window_min: self.rng.chance(30).then_some(5),
+            of: self
+                .meat()
+                .map(|(id, _)| Subject::Piece(id))
+                .into_iter()
+                .collect(),
+        });
+        Act::PlanCourses {
+            cook,
+            courses: courses.collect(),
         }
     }
 

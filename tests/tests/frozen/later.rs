@@ -5,7 +5,7 @@ use slowbend_core::{
     batch::*,
     checks::cuts::Degrees,
     fire::{Ambient, FireDid, FuelUnit, Rain, SmokeSeen, SmokeWood, Vent, WeatherTap},
-    ids::{CookId, PieceId, PitId},
+    ids::{CookId, DeviceId, LogId, PieceId, PitId},
     log::*,
     moment::{HOUR, MINUTE},
     units::Mk,
@@ -35,13 +35,14 @@ macro_rules! later {
     };
 }
 
-pub const LATER: [Later; 6] = later![
+pub const LATER: [Later; 7] = later![
     "meant" "What a later version recorded under the first schema." later,
     "past" "What a later version recorded under the first schema." past,
     "kitchen" "The kitchen of a cook, under the first schema." kitchen,
     "plan" "An accepted plan, under the first schema." planned,
     "fire" "What hands do at a fire, under the first schema." fire,
     "out" "A fire found out, and strong wood burnt down first, under the first schema." out,
+    "courses" "What is served when, and a sheet that is kept, under the first schema." courses,
 ];
 
 /// All of it, in order.
@@ -298,4 +299,41 @@ fn out() -> Vec<Payload> {
         WoodTamed { pit, wood }.into(),
         FireFoundOut { pit, burned_until }.into(),
     ]
+}
+
+/// What is served when, and a sheet that was kept against two things.
+fn courses() -> Vec<Payload> {
+    let (butt, cook) = (PieceId(id(6, 2)), CookId(id(3, 1)));
+    let serve = |hours| Serve {
+        at: kit::SIX + hours * HOUR,
+        zone: "America/Chicago".into(),
+    };
+    let course = |nr, name: &str, of| Course {
+        nr,
+        name: name.into(),
+        serve: serve(6 + nr),
+        latest: (nr == 1).then_some(kit::SIX + 8 * HOUR),
+        window_min: (nr == 2).then_some(5),
+        of,
+    };
+    let strain = |does, on, by_min| Strain {
+        job: OnSheet { does, on, nth: 0 },
+        by_min,
+    };
+    let kept = SheetKept {
+        sheet: EntryKey {
+            log: LogId(id(9, 1)),
+            device: DeviceId(id(9, 2)),
+            n: 7,
+        },
+        against: vec![
+            strain(Does::TakeOff, Subject::Piece(butt), 45),
+            strain(Does::Serve, Subject::Cook(cook), -60),
+        ],
+    };
+    let courses = vec![
+        course(1, "Pork", vec![Subject::Piece(butt)]),
+        course(2, "Turn-in", vec![]),
+    ];
+    vec![CoursesPlanned { courses }.into(), kept.into()]
 }

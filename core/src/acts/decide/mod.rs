@@ -1,7 +1,7 @@
 //! What an act records: a pure function of what is known, or a refusal that says what to do instead.
 //!
 //! Start at [`decide`]. Each file beside this one turns one family of acts into drafts: `setup` and `fields` what the
-//! crew owns, `people` who is there, `cooks`, `planned`, `plan`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
+//! crew owns, `people` who is there, `cooks`, `planned`, `plan`, `courses`, `pieces`, `parts`, `moves`, `checking`, `opening`, `do_opening`,
 //! `pits`, `dishes`, `kitchen` and `jobs` one cook, `undo` taking back. `find` looks things up, `times`, `ranges` and `texts` say what
 //! is taken: whatever a form, a shell or a script hands
 //! in is checked here again, because this is the only way into the log.
@@ -12,6 +12,7 @@
 mod boil;
 mod checking;
 mod cooks;
+mod courses;
 mod dishes;
 mod do_opening;
 mod fields;
@@ -188,6 +189,12 @@ pub fn decide(context: &mut Context<'_>, act: &Act) -> Result<Decision, Refused>
         Act::AcceptPlan { cook, plan } => plan::accept(context, *cook, plan),
         Act::AcceptAgain { cook, entry } => plan::again(context, *cook, entry),
         Act::DropPlan { cook } => plan::drop_it(context, *cook),
+        Act::PlanCourses { cook, courses } => courses::plan(context, *cook, courses),
+        Act::KeepSheet {
+            cook,
+            sheet,
+            against,
+        } => courses::keep_sheet(context, *cook, sheet, against),
         Act::Skip { cook, jobs } => jobs::skip(context, *cook, jobs),
         Act::Later {
             cook,

@@ -1,8 +1,8 @@
-//! Accepting a plan, and going on without one. Start at [`accept`].
+//! Accepting a plan, and going on without one. Start at [`accept`]. It sets the hour of the table and of each course too.
 //!
 //! A plan comes from core's own search, but by way of a shell or a script: all of it is checked here again.
 
-use super::{Context, Decision, ranges, times};
+use super::{Context, Decision, courses, ranges, times};
 use crate::{
     cook::JOBS_MAX,
     error::Refused,
@@ -54,7 +54,13 @@ pub(super) fn accept(
         });
     let args = [("count", Arg::Number(plan.jobs.len() as i64))];
     let said = context.say().with("act-plan-accepted", &args);
+    let courses = courses::moved(known, &plan);
     let moved = moved.map(|fact| Draft {
+        cook,
+        at,
+        payload: fact.into(),
+    });
+    let courses = courses.map(|fact| Draft {
         cook,
         at,
         payload: fact.into(),
@@ -65,7 +71,7 @@ pub(super) fn accept(
         payload: PlanAccepted { plan }.into(),
     };
     Ok(Decision::of(
-        moved.into_iter().chain([accepted]).collect(),
+        moved.into_iter().chain(courses).chain([accepted]).collect(),
         said,
     ))
 }

@@ -3,8 +3,8 @@
 use super::{Known, fields, fires, pieces};
 use crate::{
     cook::{
-        Answer, Answered, Cook, Dish, HandReading, Kept, LastAct, Moved, Note, Pass, PitCare,
-        Probe, Reg, RunSheet, Saved, Timed, Trimmings,
+        Answer, Answered, Cook, Courses, Dish, HandReading, Kept, LastAct, Moved, Note, Pass,
+        PitCare, Probe, Reg, RunSheet, Saved, Timed, Trimmings,
     },
     ids::{CookId, PitId},
     log::{EntryKey, Job, Meaning, Payload, Where},
@@ -138,6 +138,8 @@ fn happen(cook: &mut Cook, known: &Known, payload: &Payload) {
         }),
         Payload::PlanAccepted(fact) => cook.sheets.accept(RunSheet::of(&fact.plan, when)),
         Payload::PlanDropped(_) => cook.sheets.drop_it(),
+        Payload::CoursesPlanned(fact) => cook.courses = Courses::of(&fact.courses, when),
+        Payload::SheetKept(fact) => cook.sheets.keep(fact, when),
         Payload::DishReady(ready) => {
             if let Some(dish) = cook.dishes.get_mut(&ready.dish) {
                 dish.ready = ready.ready.then_some(when);

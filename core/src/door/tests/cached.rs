@@ -10,7 +10,7 @@ use crate::{
         fold,
         story::{Story, cook, device, piece, pit, thermometer},
     },
-    ids::{DishId, PieceId, PitId},
+    ids::{DeviceId, DishId, LogId, PieceId, PitId},
     log::*,
 };
 
@@ -325,6 +325,29 @@ fn of_cook() -> Vec<Payload> {
                 rest_min: Some(30),
                 pit: None,
             },
+        }
+        .into(),
+        CoursesPlanned {
+            courses: vec![Course {
+                nr: 1,
+                name: "Ribs".into(),
+                serve: plan(one, pit).plan.serve,
+                latest: None,
+                window_min: Some(5),
+                of: vec![Subject::Piece(one)],
+            }],
+        }
+        .into(),
+        SheetKept {
+            sheet: EntryKey {
+                log: LogId(uuid::Uuid::from_u128(1)),
+                device: DeviceId(uuid::Uuid::from_u128(2)),
+                n: 3,
+            },
+            against: vec![Strain {
+                job: plan(one, pit).plan.jobs[0].job,
+                by_min: 45,
+            }],
         }
         .into(),
         CookFinished {}.into(),

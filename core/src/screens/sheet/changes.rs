@@ -3,10 +3,14 @@
 use crate::{
     cook::Cook,
     log::{AcceptedPlan, OnSheet, PlannedJob},
+    moment::MINUTE,
     screens::{Line, Weight, glance::Glance},
     words::{Arg, key},
 };
 use std::collections::BTreeMap;
+
+/// What moves by less is not worth a line, milliseconds: the grid of short jobs inside a quarter.
+const TOLD_MS: i64 = 5 * MINUTE;
 
 impl Glance<'_> {
     /// What taking `to` in place of `from` changes, by the times of `to`; what is done already is told of neither.
@@ -26,7 +30,7 @@ impl Glance<'_> {
                     job.at,
                     self.change(job, self.at_new(job, key("sheet-change-new"))),
                 )),
-                Some(before) if before.at != job.at => {
+                Some(before) if (before.at - job.at).abs() >= TOLD_MS => {
                     all.push((job.at, self.change(job, self.moved(before, job))))
                 }
                 Some(before) if (before.temp, before.pit) != (job.temp, job.pit) => {

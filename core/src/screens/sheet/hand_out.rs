@@ -8,7 +8,7 @@ use crate::{
     cook::{Cook, Known, RunSheet},
     error::Refused,
     ids::CookId,
-    log::Does,
+    log::{Does, PlannedJob},
     moment::{HOUR, Moment},
     safety::{Doing, minimum},
     screens::{Place, Weight, glance::Glance},
@@ -99,11 +99,19 @@ impl Glance<'_> {
             .iter()
             .filter(|job| job.job.does != Does::Sleep);
         let lines = jobs.map(|planned| {
-            let at = planned.at.saturating_add(by);
+            let (at, until) = (
+                planned.at.saturating_add(by),
+                planned.until.saturating_add(by),
+            );
+            let moved = PlannedJob {
+                at,
+                until,
+                ..planned.clone()
+            };
             SheetLine {
                 at,
                 time: self.say.clock(at),
-                job: self.sheet_job(planned),
+                job: self.sheet_job(&moved),
                 why: String::new(),
                 state: String::new(),
                 ticked: false,

@@ -6,6 +6,8 @@
 mod buttons;
 mod calendar;
 mod changes;
+mod courses;
+mod fits;
 mod hand_out;
 mod line;
 mod plan;
@@ -48,6 +50,7 @@ pub fn run_sheet(
         cook: cook.id,
         none: sheet.is_none().then(|| glance.say.text("sheet-none")),
         next,
+        fits: glance.fits(cook),
         other: glance.other_plan(cook),
         drop: sheet
             .filter(|_| cook.is_open())
@@ -79,6 +82,7 @@ impl Glance<'_> {
             self.say
                 .with("sheet-people", &[("count", Arg::Number(count))])
         }));
+        all.extend(self.course_lines(cook));
         let Some(sheet) = sheet else { return all };
         all.extend(sheet.plan.chance_permille.map(|chance| self.chance(chance)));
         let (who, time) = (

@@ -1,7 +1,8 @@
 //! Planning a cook: what is said for the plan, and what comes of it. Start at [`plan`].
 //!
 //! Nothing is recorded here: each proposal has a button that accepts it whole, and leaving the page refuses it. The search
-//! runs in the call, bounded by nodes and not by time, and only where a plan is asked for.
+//! runs in the call, bounded by nodes and not by time, and only where a plan is asked for, or where the accepted sheet no
+//! longer fits.
 
 use super::{PlanLabels, PlanProposal, PlanScreen, PlanTyped, SheetLine};
 use crate::{
@@ -52,7 +53,8 @@ pub fn plan(
         true => typed.clone(),
         false => as_typed(&usual, typed.later_min),
     };
-    let wanted = typed.go || typed.later_min > 0;
+    let fits = glance.fits(cook);
+    let wanted = typed.go || typed.later_min > 0 || fits.is_some();
     let found = read.and_then(|asked| match wanted {
         true => glance.proposed(cook, asked, typed.later_min).map(Some),
         false => Ok(None),
@@ -67,10 +69,15 @@ pub fn plan(
         cook: cook.id,
         title: glance.say.text("plan-title"),
         lead: glance.say.text("plan-lead"),
-        about: vec![cook.name.value.clone(), glance.serve(cook)],
+        about: [cook.name.value.clone(), glance.serve(cook)]
+            .into_iter()
+            .chain(glance.course_lines(cook))
+            .collect(),
+        fits,
         refused,
         proposals,
         typed: shown,
+        courses: glance.courses_slip(cook),
         labels: glance.plan_labels(),
         links: glance.links_to(&[
             (key("link-sheet"), Place::RunSheet { cook: cook.id }),
@@ -104,7 +111,17 @@ impl Glance<'_> {
             at: serve.at.saturating_add(later * MINUTE),
             zone: serve.zone.clone(),
         };
-        let ask = Ask { serve, asked };
+        let mut courses = cook.courses.all.clone();
+        for course in &mut courses {
+            let later = |at: i64| at.saturating_add(later * MINUTE);
+            course.serve.at = later(course.serve.at);
+            course.latest = course.latest.map(later);
+        }
+        let ask = Ask {
+            serve,
+            courses,
+            asked,
+        };
         Ok(planning::propose(
             &self.known,
             cook,

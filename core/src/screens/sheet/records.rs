@@ -2,7 +2,7 @@
 
 use crate::{
     ids::CookId,
-    screens::{Button, Caution, Line, Link, Place, Weight, records::records},
+    screens::{Button, Caution, Line, Link, Place, Slip, Weight, records::records},
 };
 use serde::{Deserialize, Serialize};
 
@@ -15,6 +15,7 @@ records! {
         /** The jobs, day by day. */ days: Vec<SheetDay>,
         /** That there is no sheet yet, and what to do. */ none: Option<String>,
         /** What is done next, with its buttons; none where all is done. */ next: Option<SheetLine>,
+        /** Why it no longer fits, and the way to a new one; none where it does. */ #[serde(default)] fits: Option<SheetFits>,
         /** The plan that was replaced or dropped: what it would change, and one button to take it. */ other: Option<OtherPlan>,
         /** Going on without the plan; asked about first. */ drop: Option<Button>,
         /** The sheet as plain words, to be sent. */ text: String,
@@ -38,6 +39,13 @@ records! {
         /** How much it asks for an eye. */ weight: Weight,
         /** What can be done about it now. */ buttons: Vec<Button>,
         /** Where it leads. */ link: Option<Place>,
+    }
+    /// That the accepted sheet no longer fits.
+    SheetFits {
+        /** That it does not. */ heading: String,
+        /** Why, a sentence each. */ says: Vec<String>,
+        /** The way to a new one, which shows what it would change. */ see: Link,
+        /** Keeps the sheet: it is not told again until something further no longer fits. */ keep: Button,
     }
     /// The plan that was replaced or dropped.
     OtherPlan {
@@ -85,9 +93,11 @@ records! {
         /** Heading. */ title: String,
         /** What this is. */ lead: String,
         /** What is known already: the cook, and when it is on the table. */ about: Vec<String>,
+        /** Why the accepted sheet no longer fits; none where it does, or there is none. */ #[serde(default)] fits: Option<SheetFits>,
         /** Why there is no plan, then each single change that would make one; empty where there is one, or none was asked for. */ refused: Vec<String>,
         /** The plan, then up to three others. */ proposals: Vec<PlanProposal>,
         /** What the fields hold. */ typed: PlanTyped,
+        /** The form on which is said what is served when, for a cook that is not served at one time; none where no hour is known. */ #[serde(default)] courses: Option<Slip>,
         /** The labels of the form. */ labels: PlanLabels,
         /** Where else to go. */ links: Vec<Link>,
         /** Cautions. */ cautions: Vec<Caution>,

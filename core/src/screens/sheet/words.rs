@@ -40,6 +40,9 @@ impl Glance<'_> {
 
     /// What a job is done on: its name, with the pit, the wrap or the temperature that go with it.
     pub fn sheet_object(&self, planned: &PlannedJob) -> String {
+        if let Some(course) = self.course_object(planned) {
+            return course;
+        }
         let name = self.subject_of(planned.job.on);
         let said = match (planned.job.does, planned.pit, planned.temp, planned.wrap) {
             (Does::PutOn, Some(pit), ..) => {

@@ -33,7 +33,7 @@ sheet-to-temp = { $what } a { $temp }
 sheet-in-wrap = { $what }, { $wrap }
 
 
-sheet-none = Todavía no hay hoja de tareas. Planee la cocción y acepte el plan: entonces suenan sus tareas.
+sheet-none = Todavía no hay hoja de tareas. Planea la cocción y acepta el plan: entonces suenan sus tareas.
 sheet-people = Para { $count } { $count ->
     [one] persona
    *[other] personas
@@ -41,6 +41,8 @@ sheet-people = Para { $count } { $count ->
 sheet-chance = Lista a esa hora en { $count } de 100 cocciones así
 sheet-accepted = Aceptado por { $name }, { $time }
 sheet-done = hecho { $time }
+sheet-over = Hechas: { $count }
+sheet-do = Qué se puede hacer
 sheet-left-out = se dejó
 sheet-other = El otro plan
 sheet-other-about = Aceptado por { $name }, { $time }; en la mesa { $serve }.
@@ -67,9 +69,9 @@ hand-out-students = Estudiantes
 hand-out-how = Uno por línea: nombre, hora. Por ejemplo: Ana, 12:30 p. m.
 hand-out-make = Hacer las hojas
 hand-out-serve = En la mesa { $time }
-hand-out-no-sheet = Todavía no hay hoja de tareas. Planee la cocción y acepte el plan; luego haga las hojas.
-hand-out-many = Son más de { $limit } líneas. Haga dos tandas.
-hand-out-unread = «{ $line }» no es un nombre con una hora. Escríbalo así: Ana, 12:30 p. m.
+hand-out-no-sheet = Todavía no hay hoja de tareas. Planea la cocción y acepta el plan; luego haz las hojas.
+hand-out-many = Son más de { $limit } líneas. Haz dos tandas.
+hand-out-unread = «{ $line }» no es un nombre con una hora. Escríbelo así: Ana, 12:30 p. m.
 
 act-plan-accepted = { $count ->
     [one] Plan aceptado: una tarea.
@@ -77,21 +79,21 @@ act-plan-accepted = { $count ->
 }
 act-plan-dropped = Se sigue sin plan.
 error-no-plan = No hay un plan aceptado. Nada cambió.
-error-plan-gone = Ese plan ya no está a la mano: se aceptó otro después. Abra de nuevo la hoja de tareas.
-error-plan-count = Un plan tiene de 1 a { $limit } tareas. Planee menos carnes, o dos cocciones.
-error-plan-twice = Una tarea está dos veces en el plan. Planee de nuevo.
-error-plan-time = Una tarea ({ $time }) queda demasiado lejos, o termina antes de empezar. Planee de nuevo.
-error-plan-odd = Una tarea del plan no se puede leer. Planee de nuevo.
-error-not-on-sheet = Esa tarea ya no está en la hoja. Ábrala de nuevo.
+error-plan-gone = Ese plan ya no está a la mano: se aceptó otro después. Abre de nuevo la hoja de tareas.
+error-plan-count = Un plan tiene de 1 a { $limit } tareas. Planea menos carnes, o dos cocciones.
+error-plan-twice = Una tarea está dos veces en el plan. Planea de nuevo.
+error-plan-time = Una tarea ({ $time }) queda demasiado lejos, o termina antes de empezar. Planea de nuevo.
+error-plan-odd = Una tarea del plan no se puede leer. Planea de nuevo.
+error-not-on-sheet = Esa tarea ya no está en la hoja. Ábrela de nuevo.
 kind-plan-accepted = Aceptó un plan
 kind-plan-dropped = Dejó el plan
 
 plan-title = Planear la cocción
-plan-lead = Se cuenta hacia atrás desde la hora de la mesa. Lo que ya se sabe de la cocción se toma de ella; diga lo demás y acepte uno de los planes, o ninguno.
-plan-no-hour = Diga primero a qué hora se sirve, en Anotar: el plan se cuenta hacia atrás desde ahí.
+plan-lead = Se cuenta hacia atrás desde la hora de la mesa. Lo que ya se sabe de la cocción se toma de ella; di lo demás y acepta uno de los planes, o ninguno.
+plan-no-hour = Di primero a qué hora se sirve, en Anotar: el plan se cuenta hacia atrás desde ahí.
 plan-over = Esta cocción terminó: no queda nada por planear.
 plan-number-unread = «{ $typed }» no es un número entero que quepa aquí.
-plan-time-unread = «{ $typed }» no es una hora del día. Escríbala como 22:00, o déjela en blanco.
+plan-time-unread = «{ $typed }» no es una hora del día. Escríbela como 22:00, o déjala en blanco.
 plan-first = El plan
 plan-other = Otra manera, { $nr }
 plan-not-proven = La búsqueda acabó antes de mostrar que no hay nada mejor.

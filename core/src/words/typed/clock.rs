@@ -34,6 +34,32 @@ pub fn clock(say: &Words<'_>, text: &str, reference_ms: i64, seek: Seek) -> Resu
     at(say, text, (day, typed), reference_ms, seek)
 }
 
+/// The same, and a time that the clock skips on that day is refused with the nearest one there is.
+pub fn clock_there(
+    say: &Words<'_>,
+    text: &str,
+    reference_ms: i64,
+    seek: Seek,
+) -> Result<i64, Refused> {
+    let at = clock(say, text, reference_ms, seek)?;
+    let plain = in_figures(&plain(text));
+    let shows = local(say.zone, at).time();
+    let there = match time_of_day(day(&plain).1, say.viewer().hours) {
+        Some(Typed::Half(time)) => time == shows || time + TimeDelta::hours(12) == shows,
+        Some(Typed::Sure(time)) => time == shows,
+        None => true,
+    };
+    if there {
+        return Ok(at);
+    }
+    let nearest = say.clock_day(at, reference_ms);
+    let args = [
+        ("typed", Arg::Text(&quoted(text))),
+        ("nearest", Arg::Text(&nearest)),
+    ];
+    Err(say.refuse("error-clock-skipped", &args))
+}
+
 /// The instant of what was read of `text`.
 fn at(
     say: &Words<'_>,

@@ -18,7 +18,7 @@ mod spoken;
 mod temperature;
 mod weight;
 
-pub use clock::{Seek, clock, time_field, when};
+pub use clock::{Seek, clock, clock_there, time_field, when};
 pub use date::{YEARS, datetime_field, instant};
 pub use duration::{DURATION_MS, duration};
 pub use kitchen::{amount, cents, permille, whole};

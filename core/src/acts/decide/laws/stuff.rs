@@ -14,8 +14,9 @@ use crate::{
     fire::{FireDid, FuelUnit, SmokeSeen, SmokeWood, Vent, WeatherTap, Wind},
     ids::{CookId, DeviceId, DishId, LogId, PieceId, PitId, ThermometerId},
     log::{
-        AcceptedPlan, Band, Bath, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
-        PlannedJob, PlannedWhy, Serve, Stage, Stamp, Subject, Where, WhyArg, WhyValue, Wrap,
+        AcceptedPlan, Band, Bath, Course, Does, EntryKey, Field, Job, OnSheet, PitKind, PlanAsked,
+        PlannedJob, PlannedWhy, Serve, Stage, Stamp, Strain, Subject, Where, WhyArg, WhyValue,
+        Wrap,
     },
     moment::HOUR,
     safety::Form,
@@ -347,6 +348,22 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
             entry: targets[0],
         },
         Act::DropPlan { cook },
+        Act::PlanCourses {
+            cook,
+            courses: courses(ids, s),
+        },
+        Act::KeepSheet {
+            cook,
+            sheet: targets[0],
+            against: plan(ids, s)
+                .jobs
+                .iter()
+                .map(|job| Strain {
+                    job: job.job,
+                    by_min: a,
+                })
+                .collect(),
+        },
         Act::Skip {
             cook,
             jobs: vec![job],
@@ -362,6 +379,26 @@ fn of_cook(ids: &Ids, s: &Stuff) -> Vec<Act> {
         },
         Act::Erase { targets },
     ]
+}
+
+fn courses(ids: &Ids, s: &Stuff) -> Vec<Course> {
+    let [a, b, c, d] = s.numbers;
+    let course = |nr: i64, name: &String| Course {
+        nr,
+        name: name.clone(),
+        serve: Serve {
+            at: s.at.unwrap_or(a),
+            zone: "America/Chicago".into(),
+        },
+        latest: (d % 2 == 0).then_some(b),
+        window_min: (d % 3 == 0).then_some(c),
+        of: vec![Subject::Piece(pick(&ids.pieces, s.picks[0]))],
+    };
+    s.texts
+        .iter()
+        .zip([c, d])
+        .map(|(name, nr)| course(nr, name))
+        .collect()
 }
 
 fn plan(ids: &Ids, s: &Stuff) -> AcceptedPlan {

@@ -1,6 +1,7 @@
 //! Nights told act by act: what each act records, what it says, and what is refused with what to do instead.
 
 mod cooks;
+mod courses;
 mod crew;
 mod fires;
 mod one_opening;
