@@ -112,7 +112,6 @@ words! {
     kind_electric: "pit-kind-electric",
     find_cut: "page-find-cut",
     all_cuts: "cuts-title",
-    about_cut: "cuts-about",
     write_down: "page-write-down",
     more_of_it: "page-more-of-it",
     file: "page-file",

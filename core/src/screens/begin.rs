@@ -9,7 +9,7 @@ use crate::{
     moment::{HOUR, MINUTE, Moment},
     safety::Doing,
     words::{
-        Viewer,
+        Arg, Viewer,
         typed::{Seek, time_field},
     },
 };
@@ -50,8 +50,38 @@ pub struct BeginScreen {
     pub notes: Vec<String>,
     /// Cautions.
     pub cautions: Vec<Caution>,
+    /// The labels of the form.
+    pub labels: BeginLabels,
     /// Until when this is true.
     pub until: i64,
+}
+
+/// The labels of the form that begins a cook from a card.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct BeginLabels {
+    /// Label of the name.
+    pub name: String,
+    /// Label of the serving time.
+    pub serve: String,
+    /// How it is typed.
+    pub serve_how: String,
+    /// Label of how many eat.
+    pub people: String,
+    /// Heading of the meats.
+    pub meats: String,
+    /// Label of a meat's weight, with the unit.
+    pub weight: String,
+    /// Label of the pit.
+    pub pit: String,
+    /// Label of the switch that leaves a meat out.
+    pub left_out: String,
+    /// Heading of the dishes.
+    pub dishes: String,
+    /// Heading of the notes.
+    pub notes: String,
+    /// The button.
+    pub start: String,
 }
 
 /// A meat of a card.
@@ -82,6 +112,8 @@ pub struct NewPit {
     pub kind: PitKind,
     /// The same in words.
     pub detail: String,
+    /// How it is offered: that it is new here.
+    pub label: String,
 }
 
 /// The form for a card. `anew`: the cook is one of one's own, begun once more.
@@ -130,16 +162,41 @@ pub fn begin(
                 name: pit.name.clone(),
                 kind: pit.kind,
                 detail: glance.pit_kind(pit.kind),
+                label: glance.new_pit(pit),
             })
             .collect(),
         dishes: glance.card_dishes(&card.dishes),
         notes: card.notes.clone(),
         cautions: glance.cautions(Doing::Preparing),
+        labels: glance.begin_labels(),
         until: glance.until(&[]),
     }
 }
 
 impl Glance<'_> {
+    fn begin_labels(&self) -> BeginLabels {
+        let form = self.start_form();
+        BeginLabels {
+            name: form.name,
+            serve: form.serve,
+            serve_how: self.say.text("begin-serve-how"),
+            people: form.people,
+            meats: form.meats,
+            weight: form.weight,
+            pit: form.pit,
+            left_out: self.say.text("begin-left-out"),
+            dishes: self.say.text("card-dishes"),
+            notes: self.say.text("card-notes"),
+            start: self.say.text("begin-start"),
+        }
+    }
+
+    fn new_pit(&self, pit: &CardPit) -> String {
+        let kind = self.pit_kind(pit.kind);
+        let args = [("name", Arg::Text(&pit.name)), ("kind", Arg::Text(&kind))];
+        self.say.with("begin-add-pit", &args)
+    }
+
     /// The pit here that stands for one of a card: of the same kind, and of the same name where there are several.
     fn fitting(&self, wished: &CardPit) -> Option<&Pit> {
         let same = || {

@@ -13,7 +13,7 @@ use crate::{
     safety::{CautionKind, Form, minimum},
     units::Mk,
     words::{
-        Arg, Viewer,
+        Arg, Viewer, Words,
         typed::{Seek, time_field},
     },
 };
@@ -54,8 +54,36 @@ pub struct CardScreen {
     pub how: String,
     /// What goes before whatever a card says.
     pub cautions: Vec<Caution>,
+    /// The labels of the page.
+    pub labels: CardLabels,
     /// Until when this is true.
     pub until: i64,
+}
+
+/// The labels of the page of a card.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct CardLabels {
+    /// Heading of the dishes.
+    pub dishes: String,
+    /// Heading of the notes.
+    pub notes: String,
+    /// What the code is, for who hears it.
+    pub code: String,
+    /// The button that keeps the file.
+    pub file: String,
+    /// The button that sends the card as text.
+    pub text: String,
+    /// The button that sends the plan in plain words.
+    pub words: String,
+    /// Heading of what goes on it.
+    pub asked: String,
+    /// Label of who wrote it.
+    pub by: String,
+    /// Label of the switch for the notes.
+    pub with_notes: String,
+    /// The button that makes it so.
+    pub make: String,
 }
 
 /// The card of `cook`; none where there is no such cook here.
@@ -90,8 +118,24 @@ pub fn card(
         text,
         qr,
         cautions: glance.caution_texts(&heeded(&card)),
+        labels: labels(&glance.say),
         until: glance.until(&[]),
     })
+}
+
+fn labels(say: &Words<'_>) -> CardLabels {
+    CardLabels {
+        dishes: say.text("card-dishes"),
+        notes: say.text("card-notes"),
+        code: say.text("card-code"),
+        file: say.text("card-file"),
+        text: say.text("card-text"),
+        words: say.text("card-words"),
+        asked: say.text("card-for"),
+        by: say.text("card-by"),
+        with_notes: say.text("card-with-notes"),
+        make: say.text("card-make"),
+    }
 }
 
 /// The plan of a card in plain words, for whoever has no Slowbend.

@@ -1,6 +1,8 @@
 //! Trying one meat: the tests in order, how each is done, and what each outcome means.
 
-use super::{CheckScreen, OutcomeChoice, SpotField, TestForm, ThermometerChoice, glance::Glance};
+use super::{
+    CheckScreen, OutcomeChoice, Place, SpotField, TestForm, ThermometerChoice, glance::Glance,
+};
 use crate::{
     alarms,
     checks::{
@@ -12,7 +14,7 @@ use crate::{
     moment::Moment,
     safety::Doing,
     units::Mk,
-    words::{Arg, TemperatureUnit, Viewer},
+    words::{Arg, TemperatureUnit, Viewer, key},
 };
 
 /// The screen on which a meat is tried; none where it is not known here.
@@ -35,7 +37,11 @@ pub fn check(
         thermometers: glance.thermometer_choices(),
         submit: glance.say.text("button-record"),
         verdict: glance.verdict_with_job(cook, piece, &dues),
-        links: vec![glance.thermometers_link()],
+        links: [
+            vec![glance.thermometers_link()],
+            glance.links_to(&[(key("cuts-about"), Place::Cut { cut: piece.cut })]),
+        ]
+        .concat(),
         cautions: glance.cautions(match piece.cut.is_poultry() {
             true => Doing::CheckingPoultry,
             false => Doing::CheckingMeat,

@@ -68,6 +68,16 @@ pub struct Frame {
     pub when_done: String,
     /// How long ago it may have been: minutes as text, and in words.
     pub ago: Vec<SlipOption>,
+    /// Heading of the page that takes a card.
+    pub card: String,
+    /// How a card is handed in.
+    pub card_how: String,
+    /// Label of the card's text.
+    pub card_text: String,
+    /// The button that chooses its file.
+    pub card_file: String,
+    /// The button that reads it.
+    pub card_read: String,
     /// Heading of what else can be said about a meat.
     pub more_of_it: String,
     /// How much a line asks for an eye, for who hears the screen.
@@ -116,6 +126,11 @@ pub fn frame(viewer: &Viewer) -> Frame {
         hand_left: say.text("frame-hand-left"),
         when_done: say.text("slip-when-done"),
         ago: ago_options(&say),
+        card: say.text("begin-take-title"),
+        card_how: say.text("begin-take-lead"),
+        card_text: say.text("begin-take-text"),
+        card_file: say.text("begin-take-file"),
+        card_read: say.text("begin-take"),
         more_of_it: say.text("slip-more-of-it"),
         weight_wake: say.text("frame-weight-wake"),
         weight_call: say.text("frame-weight-call"),

@@ -61,8 +61,8 @@ mod write;
 mod zone;
 
 pub use ahead::{AheadCard, AheadChoice};
-pub use begin::{BeginMeat, BeginScreen, NewPit, begin};
-pub use card::{CardScreen, card, card_words};
+pub use begin::{BeginLabels, BeginMeat, BeginScreen, NewPit, begin};
+pub use card::{CardLabels, CardScreen, card, card_words};
 pub use check::check;
 pub use cut::cut;
 pub use cuts::{cuts, the_cut};

@@ -264,6 +264,7 @@ impl Glance<'_> {
             place,
         })
         .into();
+        links.extend(self.links_to(&[(key("cuts-about"), Place::Cut { cut: piece.cut })]));
         let kitchen = (key("link-kitchen"), Place::Kitchen { cook: cook.id });
         let busy = piece.is_on_pit(self.now);
         links.extend(if busy {

@@ -157,6 +157,30 @@ pub enum Place {
         /// In which cook.
         cook: CookId,
     },
+    /// A sheet for each student.
+    HandOut {
+        /// Of which cook.
+        cook: CookId,
+    },
+    /// The card of a cook.
+    Card {
+        /// Of which one.
+        cook: CookId,
+    },
+    /// Beginning a cook as an earlier one was.
+    Again {
+        /// As which one.
+        cook: CookId,
+    },
+    /// Beginning a cook from a card that was handed over.
+    Cards,
+    /// All cuts.
+    Cuts,
+    /// What is known of one cut.
+    Cut {
+        /// Which one.
+        cut: Cut,
+    },
 }
 
 records! {
@@ -202,6 +226,7 @@ records! {
         /** The pits that are known. */ pits: Vec<PitChoice>,
         /** Warnings and merges to be told. */ notices: Vec<Notice>,
         /** The labels of the form that starts a cook. */ form: StartForm,
+        /** The shorter ways to begin: as the last cook, from a card; and all cuts. */ #[serde(default)] links: Vec<Link>,
         /** Until when this is true. */ until: i64,
     }
     /// The labels of the form that starts a cook.
@@ -376,6 +401,7 @@ records! {
         /** Heading. */ title: String,
         /** What happened, latest first, one page. */ lines: Vec<Happened>,
         /** The cursor of the next page. */ next: Option<i64>,
+        /** Its card, its temperature log, the same begun again. */ #[serde(default)] links: Vec<Link>,
         /** Until when this is true. */ until: i64,
     }
     /// One thing that happened.

@@ -1,7 +1,7 @@
 //! The first screen: cooks under way, past cooks, and the form that starts one.
 
 use super::{
-    CutChoice, Line, PitChoice, Place, StartForm, StartScreen, Weight, glance::Glance,
+    CutChoice, Line, Link, PitChoice, Place, StartForm, StartScreen, Weight, glance::Glance,
     pitside::to_do,
 };
 use crate::{
@@ -13,7 +13,7 @@ use crate::{
     cook::{Cook, Known, Pit},
     moment::Moment,
     store::CookLine,
-    words::{Arg, Viewer, WeightUnit},
+    words::{Arg, Viewer, WeightUnit, key},
 };
 
 /// What the first screen shows beside what is known: a page of past cooks.
@@ -54,6 +54,7 @@ pub fn start(
             .collect(),
         notices: glance.crew_notices(),
         form: glance.start_form(),
+        links: glance.ways_to_begin(input),
         until: glance.until(&dues),
     }
 }
@@ -161,7 +162,20 @@ impl Glance<'_> {
         }
     }
 
-    fn start_form(&self) -> StartForm {
+    /// As the last cook, from a card, and what is known of cuts.
+    fn ways_to_begin(&self, input: &StartInput) -> Vec<Link> {
+        let open = self.known.open_cooks().map(|cook| cook.id);
+        let last = input.past.first().map(|line| line.cook).or(open.last());
+        let last = last.map(|cook| (key("begin-last"), Place::Again { cook }));
+        let others = [
+            (key("begin-from-card"), Place::Cards),
+            (key("cuts-title"), Place::Cuts),
+        ];
+        let all: Vec<_> = last.into_iter().chain(others).collect();
+        self.links_to(&all)
+    }
+
+    pub(super) fn start_form(&self) -> StartForm {
         StartForm {
             heading: self.say.text("start-heading"),
             name: self.say.text("start-name"),

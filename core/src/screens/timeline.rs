@@ -4,7 +4,7 @@
 //! instant is never parted.
 
 use super::{
-    Button, Happened, Timeline, Tone,
+    Button, Happened, Place, Timeline, Tone,
     buttons::button,
     glance::Glance,
     happened::{Names, kind_and},
@@ -68,6 +68,11 @@ pub fn timeline(
             .map(|told| glance.happened(cook, told, &past, &voids))
             .collect(),
         next,
+        links: glance.links_to(&[
+            (key("card-of-this"), Place::Card { cook: cook.id }),
+            (key("link-log"), Place::TempLog { cook: cook.id }),
+            (key("begin-again"), Place::Again { cook: cook.id }),
+        ]),
         until: glance.until(&[]),
     })
 }

@@ -25,7 +25,6 @@ pub fn page(sheet: &Sheet<'_>, screen: &CheckScreen) -> (Head, Markup) {
         (parts::verdict(sheet, &screen.verdict))
         p .links {
             a .button href=(Page::Meat(screen.piece).path()) { (sheet.words.back_to_meat) }
-            a .button href=(Page::Cut(screen.cut).path()) { (sheet.words.about_cut) }
         }
         (parts::links(&screen.links))
     };

@@ -16,7 +16,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &PieceScreen, chart: Option<&Chart>) -> (
     let asks = screen.safety.iter().any(|line| line.weight <= Weight::Call);
     let main = html! {
         h1 { (screen.title) }
-        p .lead { (screen.about) " " a href=(Page::Cut(screen.cut).path()) { (words.about_cut) } }
+        p .lead { (screen.about) }
         p .state-line { (screen.state) }
         (parts::verdict(sheet, &screen.verdict))
         @if asks { (parts::section(&screen.safety_heading, &screen.safety)) }

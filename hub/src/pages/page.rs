@@ -204,6 +204,12 @@ impl From<Place> for Page {
             Place::Watch { cook } => Self::Watch(cook),
             Place::RunSheet { cook } => Self::RunSheet(cook),
             Place::Plan { cook } => Self::Plan(cook),
+            Place::HandOut { cook } => Self::HandOut(cook),
+            Place::Card { cook } => Self::Card(cook),
+            Place::Again { cook } => Self::Again(cook),
+            Place::Cards => Self::Cards,
+            Place::Cuts => Self::Cuts,
+            Place::Cut { cut } => Self::Cut(cut),
         }
     }
 }

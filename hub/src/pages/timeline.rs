@@ -12,11 +12,7 @@ pub fn page(sheet: &Sheet<'_>, screen: &Timeline) -> (Head, Markup) {
     };
     let main = html! {
         h1 { (screen.title) }
-        p .links {
-            a .button href=(Page::Card(screen.cook).path()) { (sheet.say.text("card-of-this")) }
-            a .button href=(Page::TempLog(screen.cook).path()) { (sheet.say.text("link-log")) }
-            a .button href=(Page::Again(screen.cook).path()) { (sheet.say.text("begin-again")) }
-        }
+        (parts::links(&screen.links))
         @for day in screen.lines.chunk_by(|a, b| a.day == b.day) {
             section {
                 h2 { (day[0].day) }

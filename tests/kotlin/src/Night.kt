@@ -117,7 +117,7 @@ class Night(private val border: Border, story: JsonObject, phone: MakePhone) : A
         val (record, canon) = by.ask { core, viewer, now ->
             core.screen(see, of, viewer, now, hearing) to screenText(core as Slowbend, viewer, screenOf(see, of), now)
         }
-        by.shows(see, of.firstOrNull(), record)
+        by.shows(see, of, record)
         return border.out(see, record, canon)
     }
 

@@ -39,7 +39,7 @@ interface Phone : AutoCloseable {
     }
 
     /** The screen [see] was asked for and is [record]: the place for a shell to say what it shows. */
-    fun shows(see: String, of: String?, record: Any) = Unit
+    fun shows(see: String, of: List<String>, record: Any) = Unit
 }
 
 /** Makes the phone number [seed] of a story, whose holder reads as [holder] says, when it is [now]. */

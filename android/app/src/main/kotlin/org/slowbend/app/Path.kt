@@ -1,5 +1,6 @@
 package org.slowbend.app
 
+import slowbend.core.Cut
 import slowbend.core.Place
 import slowbend.core.ReadingsOf
 
@@ -26,6 +27,12 @@ fun Place.path() = when (this) {
     is Place.TempLog -> "log/$cook"
     is Place.Readings -> of.path()
     is Place.Thermometers -> "thermometers"
+    is Place.HandOut -> "hand-out/$cook"
+    is Place.Card -> "card/$cook"
+    is Place.Again -> "again/$cook"
+    is Place.Cards -> "cards"
+    is Place.Cuts -> "cuts"
+    is Place.Cut -> "cut/$cut"
 }
 
 private fun ReadingsOf.path() = when (this) {
@@ -60,6 +67,12 @@ fun placeOf(path: String): Place {
         "trouble" -> Place.Trouble(id.substringBefore('/'), id.substringAfter('/'))
         "fire-out" -> Place.FireOut(id.substringBefore('/'), id.substringAfter('/'))
         "log" -> Place.TempLog(id)
+        "hand-out" -> Place.HandOut(id)
+        "card" -> Place.Card(id)
+        "again" -> Place.Again(id)
+        "cards" -> Place.Cards
+        "cuts" -> Place.Cuts
+        "cut" -> Cut.entries.find { it.name == id }?.let { Place.Cut(it) } ?: Place.Cuts
         else -> Place.Start
     }
 }

@@ -36,6 +36,8 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     override var ago by mutableStateOf(JUST_NOW)
         private set
+    override var isWaiting by mutableStateOf(false)
+        private set
 
     /** Whether it is looked at: what was answered elsewhere is told only then. */
     var isSeen = false
@@ -46,7 +48,8 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
         set(value) {
             saved["path"] = value
         }
-    private var before: Long? = null
+    private var asked = Asked()
+    private var afterwards: (Outcome) -> Unit = {}
     private val handler = Handler(Looper.getMainLooper())
     private val again = Runnable {
         // Forecasts alone are slow work that comes by the clock; all else comes by what was recorded.
@@ -69,30 +72,35 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     override val canGoBack get() = path.size > 1
 
-    override fun go(place: Place) {
-        told = null
-        ago = JUST_NOW
-        before = null
+    override fun go(place: Place, asked: Asked) {
+        leave(asked)
         path = if (place is Place.Start) arrayListOf(place.path()) else ArrayList(path - place.path() + place.path())
         refresh()
     }
 
     override fun back() {
-        told = null
-        ago = JUST_NOW
-        before = null
+        leave(Asked())
         path = ArrayList(path.dropLast(1).ifEmpty { listOf(Place.Start.path()) })
         refresh()
     }
 
-    override fun page(before: Long?) {
-        this.before = before
+    /** What was told, and the time that holds for one act, belong to the screen that is left. */
+    private fun leave(next: Asked) {
+        told = null
+        ago = JUST_NOW
+        asked = next
+    }
+
+    override fun ask(asked: Asked) {
+        this.asked = asked
+        isWaiting = true
         refresh()
     }
 
     override fun refresh() {
-        val (place, before) = place to before
-        app.door.ask({ core, viewer, moment -> core.show(place, before, viewer, moment) to moment.utcMs }) { answer ->
+        val (place, asked) = place to asked
+        app.door.ask({ core, viewer, moment -> core.show(place, asked, viewer, moment) to moment.utcMs }) { answer ->
+            isWaiting = false
             answer.onSuccess { (screen, now) ->
                 shown = screen
                 if (frame == null) translate()
@@ -123,8 +131,10 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
 
     private fun translate() = app.door.ask({ core, viewer, _ -> core.frame(viewer) }) { it.onSuccess { words -> frame = words } }
 
-    override fun press(button: Button) {
-        if (button.isAsked) asking = button else record(button.act)
+    override fun press(button: Button, then: (Outcome) -> Unit) {
+        if (!button.isAsked) return record(button.act, then)
+        asking = button
+        afterwards = then
     }
 
     /** A volume key was pressed. One press never does what is asked about; it says what is to be done instead. */
@@ -135,26 +145,28 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     override fun answer(yes: Boolean) {
         val act = asking?.act
         asking = null
-        if (yes && act != null) record(act)
+        if (yes && act != null) record(act, afterwards)
     }
 
     override fun wasDone(ago: String) {
         this.ago = ago
     }
 
-    override fun record(act: Act, then: (Outcome) -> Unit) {
-        val minutes = ago.toLong()
-        recordTyped({ core, _, moment -> if (minutes == 0L) act else core.doneAgo(act, minutes, moment) }, then)
-    }
+    override fun record(act: Act, then: (Outcome) -> Unit) = recordTyped({ _, _, _ -> act }, then)
 
-    override fun recordTyped(read: (SlowbendInterface, Viewer, Moment) -> Act, then: (Outcome) -> Unit) =
-        app.door.change({ core, viewer, moment -> core.act(viewer, read(core, viewer, moment), moment) }) { tell(it, then) }
+    override fun recordTyped(read: (SlowbendInterface, Viewer, Moment) -> Act, then: (Outcome) -> Unit) {
+        val minutes = ago.toLong()
+        app.door.change({ core, viewer, moment ->
+            val act = read(core, viewer, moment)
+            core.act(viewer, if (minutes == 0L) act else core.doneAgo(act, minutes, moment), moment)
+        }) { tell(it, then) }
+    }
 
     private fun tell(answer: Result<Outcome>, then: (Outcome) -> Unit) {
         answer.onSuccess { outcome ->
-            told = Told(outcome.said, outcome.undo)
             ago = JUST_NOW
             then(outcome)
+            told = Told(outcome.said, outcome.undo)
         }.onFailure { told = Told.trouble(it) }
         told?.let { app.say(it.text) }
     }
@@ -168,6 +180,10 @@ class ScreenModel(private val app: SlowbendApp, private val saved: SavedStateHan
     override fun tapWith(left: Boolean) {
         app.viewing.tapWith(left)
         leftHanded = left
+    }
+
+    override fun stopped(trouble: Throwable) {
+        told = Told.trouble(trouble)
     }
 
     override fun heard() {

@@ -24,17 +24,20 @@ interface Shell {
     val ago: String
     val canGoBack: Boolean
 
-    fun go(place: Place)
+    /** A screen was asked for and has not come yet. */
+    val isWaiting: Boolean
+
+    fun go(place: Place, asked: Asked = Asked())
 
     fun back()
 
-    /** Another page of what is shown. */
-    fun page(before: Long?)
+    /** The same screen, asked for otherwise: another page of it, more hours, another plan. */
+    fun ask(asked: Asked)
 
     fun refresh()
 
-    /** Does what the button stands for, after a question where it must be asked. */
-    fun press(button: Button)
+    /** Does what the button stands for, after a question where it must be asked; [then] once it is recorded. */
+    fun press(button: Button, then: (Outcome) -> Unit = {})
 
     fun answer(yes: Boolean)
 
@@ -49,6 +52,9 @@ interface Shell {
     fun choose(field: String, value: String)
 
     fun tapWith(left: Boolean)
+
+    /** What the platform did not do is told. */
+    fun stopped(trouble: Throwable)
 
     /** What was told has been read. */
     fun heard()

@@ -1,16 +1,34 @@
 package org.slowbend.app
 
 import slowbend.SlowbendInterface
+import slowbend.core.BeginScreen
+import slowbend.core.CardScreen
 import slowbend.core.CheckScreen
+import slowbend.core.CutScreen
+import slowbend.core.CutsScreen
+import slowbend.core.DishesScreen
+import slowbend.core.FireOutScreen
+import slowbend.core.FireScreen
+import slowbend.core.HandOutScreen
+import slowbend.core.KitchenScreen
+import slowbend.core.KitchenSheet
 import slowbend.core.Moment
+import slowbend.core.OpeningScreen
 import slowbend.core.PieceScreen
+import slowbend.core.PitsScreen
 import slowbend.core.Pitside
 import slowbend.core.Place
-import slowbend.core.ReadingsOf
+import slowbend.core.PlanScreen
+import slowbend.core.ReadingsScreen
+import slowbend.core.RunSheetScreen
 import slowbend.core.Settings
 import slowbend.core.StartScreen
+import slowbend.core.TempLogScreen
+import slowbend.core.ThermometersScreen
 import slowbend.core.Timeline
+import slowbend.core.TroubleScreen
 import slowbend.core.Viewer
+import slowbend.core.WatchScreen
 import slowbend.core.WriteScreen
 
 /** What is on the screen: a record of the core, as it came. */
@@ -25,37 +43,59 @@ sealed interface Shown {
     data class Happened(val screen: Timeline, override val until: Long = screen.until) : Shown
     data class Writing(val screen: WriteScreen, override val until: Long = screen.until) : Shown
     data class Choices(val screen: Settings, override val until: Long = screen.until) : Shown
+    data class Sheet(val screen: RunSheetScreen, override val until: Long = screen.until) : Shown
+    data class Planning(val screen: PlanScreen, override val until: Long = screen.until) : Shown
+    data class Fire(val screen: FireScreen, override val until: Long = screen.until) : Shown
+    data class FireOut(val screen: FireOutScreen, override val until: Long = screen.until) : Shown
+    data class Opening(val screen: OpeningScreen, override val until: Long = screen.until) : Shown
+    data class Kitchen(val screen: KitchenScreen, override val until: Long = screen.until) : Shown
+    data class OnPaper(val screen: KitchenSheet, override val until: Long = screen.until) : Shown
+    data class Amiss(val screen: TroubleScreen, override val until: Long = screen.until) : Shown
+    data class Watch(val screen: WatchScreen, override val until: Long = screen.until) : Shown
+    data class Dishes(val screen: DishesScreen, override val until: Long = screen.until) : Shown
+    data class Pits(val screen: PitsScreen, override val until: Long = screen.until) : Shown
+    data class Readings(val screen: ReadingsScreen, override val until: Long = screen.until) : Shown
+    data class Thermometers(val screen: ThermometersScreen, override val until: Long = screen.until) : Shown
+    data class TempLog(val screen: TempLogScreen, override val until: Long = screen.until) : Shown
+    data class HandOut(val screen: HandOutScreen, override val until: Long = screen.until) : Shown
+    data class Card(val screen: CardScreen, override val until: Long = screen.until) : Shown
+    data class Begin(val screen: BeginScreen, override val until: Long = screen.until) : Shown
+    data class Cuts(val screen: CutsScreen, override val until: Long = screen.until) : Shown
+    data class OneCut(val screen: CutScreen, override val until: Long = screen.until) : Shown
+
+    /** Where a card is handed in; nothing is known of it yet. */
+    data object TakeCard : Shown {
+        override val until = Long.MAX_VALUE
+    }
 }
 
-/** The screen of [place], by one call. [before] is the cursor of a page where there are pages. */
-fun SlowbendInterface.show(place: Place, before: Long?, viewer: Viewer, moment: Moment): Shown = when (place) {
-    is Place.Start -> Shown.Start(start(viewer, before, moment))
+/** The screen of [place], by one call, as [asked]. */
+fun SlowbendInterface.show(place: Place, asked: Asked, viewer: Viewer, moment: Moment): Shown = when (place) {
+    is Place.Start -> Shown.Start(start(viewer, asked.before, moment))
     is Place.Now -> Shown.Now(pitside(viewer, place.cook, moment))
     is Place.Piece -> Shown.Meat(piece(viewer, place.piece, moment))
     is Place.Check -> Shown.Check(check(viewer, place.piece, moment))
-    is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, before, moment))
+    is Place.Timeline -> Shown.Happened(timeline(viewer, place.cook, asked.before, moment))
     is Place.Write -> Shown.Writing(writeDown(viewer, place.cook, moment))
     is Place.Settings -> Shown.Choices(settings(viewer, moment))
-    // Until they have views of their own here, the screen of the cook stands for them.
-    is Place.Opening -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Fire -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Trouble -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.FireOut -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.TempLog -> Shown.Happened(timeline(viewer, place.cook, before, moment))
-    is Place.Pits -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Dishes -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Kitchen -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.KitchenSheet -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Watch -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.RunSheet -> Shown.Now(pitside(viewer, place.cook, moment))
-    is Place.Plan -> Shown.Now(pitside(viewer, place.cook, moment))
-    // Until charts and baths are drawn here: the nearest screen that holds the same.
-    is Place.Readings -> nearest(place.of, viewer, moment)
-    is Place.Thermometers -> Shown.Choices(settings(viewer, moment))
-}
-
-private fun SlowbendInterface.nearest(of: ReadingsOf, viewer: Viewer, moment: Moment): Shown = when (of) {
-    is ReadingsOf.Cook -> Shown.Now(pitside(viewer, of.cook, moment))
-    is ReadingsOf.Piece -> Shown.Meat(piece(viewer, of.piece, moment))
-    is ReadingsOf.Pit -> Shown.Now(pitside(viewer, of.cook, moment))
+    is Place.RunSheet -> Shown.Sheet(runSheet(viewer, place.cook, moment))
+    is Place.Plan -> Shown.Planning(plan(viewer, place.cook, asked.plan, moment))
+    is Place.Fire -> Shown.Fire(fire(viewer, place.cook, place.pit, moment))
+    is Place.FireOut -> Shown.FireOut(fireOut(viewer, place.cook, place.pit, moment))
+    is Place.Opening -> Shown.Opening(opening(viewer, place.cook, place.pit, moment))
+    is Place.Kitchen -> Shown.Kitchen(kitchen(viewer, place.cook, moment))
+    is Place.KitchenSheet -> Shown.OnPaper(kitchenSheet(viewer, place.cook, moment))
+    is Place.Trouble -> Shown.Amiss(trouble(viewer, place.cook, place.pit, moment))
+    is Place.Watch -> Shown.Watch(watch(viewer, place.cook, moment))
+    is Place.Dishes -> Shown.Dishes(dishes(viewer, place.cook, moment))
+    is Place.Pits -> Shown.Pits(pits(viewer, place.cook, moment))
+    is Place.Readings -> Shown.Readings(readingsOf(viewer, place.of, asked.hours, asked.before, moment))
+    is Place.Thermometers -> Shown.Thermometers(thermometers(viewer, moment))
+    is Place.TempLog -> Shown.TempLog(tempLog(viewer, place.cook, moment))
+    is Place.HandOut -> Shown.HandOut(handOut(viewer, place.cook, asked.students, moment))
+    is Place.Card -> Shown.Card(card(viewer, place.cook, asked.card, moment))
+    is Place.Again -> Shown.Begin(again(viewer, place.cook, moment))
+    is Place.Cards -> asked.handed?.let { Shown.Begin(readCard(viewer, it, moment)) } ?: Shown.TakeCard
+    is Place.Cuts -> Shown.Cuts(cuts(viewer, asked.sought, moment))
+    is Place.Cut -> Shown.OneCut(cut(viewer, place.cut, moment))
 }

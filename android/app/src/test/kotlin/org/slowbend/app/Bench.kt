@@ -13,6 +13,8 @@ import slowbend.core.Moment
 import slowbend.core.NewMeat
 import slowbend.core.Outcome
 import slowbend.core.PitKind
+import slowbend.core.PlanScreen
+import slowbend.core.PlanTyped
 import slowbend.core.Serve
 import slowbend.core.Stage
 import slowbend.core.Subject
@@ -123,20 +125,33 @@ class TestApp : SlowbendApp() {
      * A drum, a kettle, and the regatta lunch for fourteen at two o'clock. Invented. Each thing is made a second after the
      * other, for names rise with time, and things of one time stand in the order of their random names.
      */
-    fun regatta(): Lunch {
+    fun regatta(): Lunch = lunch(
+        { drum, _ -> NewMeat("Slab one", Cut.SPARE_RIBS, Form.INTACT, 1_600, mop, drum) },
+        { drum, _ -> NewMeat("Slab two", Cut.SPARE_RIBS, Form.INTACT, 1_500, mop, drum) },
+        { drum, _ -> NewMeat("Butt", Cut.PORK_BUTT, Form.INTACT, 3_600, null, drum) },
+        { _, kettle -> NewMeat("Breast", Cut.TURKEY_BREAST, Form.INTACT, 2_500, null, kettle) },
+    )
+
+    /** The same without the butt, which could not be ready by two: a lunch that is planned, with beans beside it. */
+    fun toPlan(): Lunch = lunch(
+        { drum, _ -> NewMeat("Slab one", Cut.SPARE_RIBS, Form.INTACT, 1_600, mop, drum) },
+        { drum, _ -> NewMeat("Slab two", Cut.SPARE_RIBS, Form.INTACT, 1_500, mop, drum) },
+        { _, kettle -> NewMeat("Breast", Cut.TURKEY_BREAST, Form.INTACT, 2_500, null, kettle) },
+    ).also {
+        clock.utcMs += 1_000
+        done(Act.AddDish(it.cook, "Beans", true))
+    }
+
+    private val mop = Cadence.Mop(30)
+
+    private fun lunch(vararg meats: (drum: String, kettle: String) -> NewMeat): Lunch {
         fun made(act: Act) = done(act).made.also { clock.utcMs += 1_000 }
         val drum = made(Act.AddPit("Drum", PitKind.DRUM, 2_600, null)).firstNotNullOf { (it as? Subject.Pit)?.v1 }
         val kettle = made(Act.AddPit("Kettle", PitKind.KETTLE, 2_300, 60)).firstNotNullOf { (it as? Subject.Pit)?.v1 }
         val serve = Serve(MORNING + 7 * 60 * MINUTE, ZONE)
         val cook = made(Act.StartCook("Regatta lunch", serve, 14, emptyList(), false)).firstNotNullOf { (it as? Subject.Cook)?.v1 }
-        val mop = Cadence.Mop(30)
-        val meats = listOf(
-            NewMeat("Slab one", Cut.SPARE_RIBS, Form.INTACT, 1_600, mop, drum),
-            NewMeat("Slab two", Cut.SPARE_RIBS, Form.INTACT, 1_500, mop, drum),
-            NewMeat("Butt", Cut.PORK_BUTT, Form.INTACT, 3_600, null, drum),
-            NewMeat("Breast", Cut.TURKEY_BREAST, Form.INTACT, 2_500, null, kettle),
-        ).map { meat -> made(Act.AddMeat(cook, meat)).firstNotNullOf { (it as? Subject.Piece)?.v1 } }
-        return Lunch(cook, meats, drum, kettle)
+        val pieces = meats.map { meat -> made(Act.AddMeat(cook, meat(drum, kettle))).firstNotNullOf { (it as? Subject.Piece)?.v1 } }
+        return Lunch(cook, pieces, drum, kettle)
     }
 
     /** The same an hour and a half in: the slabs are due for their second mop. */
@@ -156,3 +171,11 @@ class TestApp : SlowbendApp() {
 
 /** What [TestApp.regatta] made. */
 data class Lunch(val cook: String, val meats: List<String>, val drum: String, val kettle: String)
+
+/** The plan that is proposed first for [lunch] is accepted. */
+fun TestApp.planned(lunch: Lunch) {
+    var screen: PlanScreen? = null
+    val asked = PlanTyped(true, 0, "1", "", "", false, true, false, "30")
+    door.ask({ core, viewer, moment -> core.plan(viewer, lunch.cook, asked, moment) }) { screen = it.getOrThrow() }
+    done(screen!!.proposals.first().accept.act)
+}

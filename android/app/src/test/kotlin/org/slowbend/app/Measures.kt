@@ -57,6 +57,8 @@ class Measures(private val rule: ComposeTestRule, private val activity: Activity
         var measured = 0
         for (text in seen(texts, unmerged = true)) {
             val box = text.boundsInWindow
+            // A line that stands cut at the edge shows no whole letter.
+            if (box.height < text.size.height - 1) continue
             if (text.layout().layoutInput.text.isBlank() || box.bottom > view.height || box.top < 0) continue
             val lights = (box.top.toInt() until box.bottom.toInt()).flatMap { y ->
                 (box.left.toInt() until box.right.toInt()).map { x -> Color(drawn.getPixel(x, y)).luminance() }

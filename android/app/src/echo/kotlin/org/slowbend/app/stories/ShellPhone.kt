@@ -73,5 +73,5 @@ class ShellPhone(
         core?.close()
     }
 
-    override fun shows(see: String, of: String?, record: Any) = hand.shows(this, see, of, record)
+    override fun shows(see: String, of: List<String>, record: Any) = hand.shows(this, see, of, record)
 }

@@ -16,6 +16,9 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.semantics.toggleableState
+import androidx.compose.ui.state.ToggleableState
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.Dp
@@ -83,3 +86,13 @@ fun Question(shell: Shell) {
         textContentColor = LocalInks.current.raised.ink,
     )
 }
+
+/** Something that is done or not, as large as a gloved finger: marked by a sign and by its inks, and said. */
+@Composable
+fun Target(label: String, isOn: Boolean, modifier: Modifier = Modifier, least: Dp = 48.dp, onTap: () -> Unit) = Tap(
+    if (isOn) "✓ $label" else label,
+    modifier.semantics { toggleableState = ToggleableState(isOn) },
+    main = isOn,
+    least = least,
+    onTap = onTap,
+)

@@ -19,32 +19,46 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.text.input.KeyboardType
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
 
 /** A labeled field for text. */
 @Composable
-fun Field(label: String, value: String, tag: String = label, number: Boolean = false, onChange: (String) -> Unit) =
-    OutlinedTextField(
-        value,
-        onChange,
-        Modifier.fillMaxWidth().padding(vertical = 4.dp).testTag(tag),
-        textStyle = type.bodyLarge,
-        label = { Text(label, style = type.bodyMedium) },
-        singleLine = true,
-        keyboardOptions = KeyboardOptions(keyboardType = if (number) KeyboardType.Number else KeyboardType.Text),
-    )
+fun Field(
+    label: String,
+    value: String,
+    tag: String = label,
+    number: Boolean = false,
+    lines: Int = 1,
+    onChange: (String) -> Unit,
+) = OutlinedTextField(
+    value,
+    onChange,
+    Modifier.fillMaxWidth().padding(vertical = 4.dp).testTag(tag),
+    textStyle = type.bodyLarge,
+    label = { Text(label, style = type.bodyMedium) },
+    singleLine = lines == 1,
+    minLines = lines,
+    keyboardOptions = KeyboardOptions(keyboardType = if (number) KeyboardType.Number else KeyboardType.Text),
+)
 
 /** One of several: what was chosen is marked by the button's dot, and said. */
 @Composable
-fun <T> Choice(label: String, options: List<Option<T>>, chosen: T?, onChoose: (T) -> Unit) = Column(Modifier.selectableGroup()) {
+fun <T> Choice(
+    label: String,
+    options: List<Option<T>>,
+    chosen: T?,
+    least: Dp = 48.dp,
+    onChoose: (T) -> Unit,
+) = Column(Modifier.selectableGroup()) {
     if (label.isNotEmpty()) Text(label, Modifier.padding(top = 8.dp), style = type.titleMedium)
     options.forEach { option ->
         val taken = option.value == chosen
         Row(
             Modifier.fillMaxWidth().selectable(taken, role = Role.RadioButton) { onChoose(option.value) }
-                .heightIn(min = 48.dp).padding(vertical = 4.dp),
+                .heightIn(min = least).padding(vertical = 4.dp),
             verticalAlignment = Alignment.CenterVertically,
         ) {
             RadioButton(taken, null, Modifier.padding(end = 8.dp))

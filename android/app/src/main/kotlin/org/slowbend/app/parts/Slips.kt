@@ -1,8 +1,6 @@
 package org.slowbend.app.parts
 
-import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
@@ -13,12 +11,9 @@ import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.semantics.collapse
-import androidx.compose.ui.semantics.expand
-import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
-import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
 import slowbend.core.CookId
 import slowbend.core.FieldFilled
@@ -30,23 +25,25 @@ import slowbend.core.SlipKind
 
 /** Slips of the core, each folded under its heading. The core reads what was filled in; nothing here knows what it means. */
 @Composable
-fun Slips(slips: List<Slip>, cook: CookId, piece: PieceId?, shell: Shell) = slips.forEach { slip ->
-    key(slip.slip) { Folded(slip, SlipFilled(cook, piece, slip.slip, emptyList()), shell) }
+fun Slips(slips: List<Slip>, cook: CookId, piece: PieceId?, shell: Shell, least: Dp = 48.dp) = slips.forEach { slip ->
+    key(slip.slip) { Folded(slip, SlipFilled(cook, piece, slip.slip, emptyList()), shell, least) }
 }
 
 @Composable
-private fun Folded(slip: Slip, blank: SlipFilled, shell: Shell) {
-    var open by rememberSaveable { mutableStateOf(false) }
-    fun turn(): Boolean {
-        open = !open
-        return true
-    }
-    val folds = Modifier.semantics { if (open) collapse { turn() } else expand { turn() } }
-    Tap(slip.heading, folds.fillMaxWidth().testTag("slip-${slip.slip}"), main = open) { turn() }
-    if (!open) return
-    Column(Modifier.fillMaxWidth().border(2.dp, LocalInks.current.rule).padding(12.dp)) {
-        FillIn(slip, blank, shell) { open = false }
-    }
+private fun Folded(slip: Slip, blank: SlipFilled, shell: Shell, least: Dp) =
+    Fold(slip.heading, "slip-${slip.slip}", least) { close -> FillIn(slip, blank, shell, close) }
+
+/** A slip that stands open, for a screen that is about filling it in. */
+@Composable
+fun OpenSlip(slip: Slip, cook: CookId, shell: Shell) = key(slip.slip) {
+    Heading(slip.heading)
+    FillIn(slip, SlipFilled(cook, null, slip.slip, emptyList()), shell) {}
+}
+
+/** Records the slip [slip] of [cook], of which the screen has the fields; the core reads them. */
+fun Shell.fillIn(cook: CookId, slip: String, fields: Map<String, String>, then: () -> Unit = {}) {
+    val filled = SlipFilled(cook, null, slip, fields.map { (field, text) -> FieldFilled(field, text) })
+    recordTyped({ core, viewer, moment -> core.readSlip(viewer, filled, moment) }) { then() }
 }
 
 @Composable

@@ -25,3 +25,10 @@ fun WhenDone(shell: Shell, least: Dp = 48.dp) {
         }
     }
 }
+
+/** The same under one button that says what holds now, where room is needed for what is tapped more often. */
+@Composable
+fun WhenDoneFolded(shell: Shell, least: Dp = 48.dp) {
+    val now = shell.frame?.ago.orEmpty().find { it.value == shell.ago }?.label
+    Fold(listOfNotNull(shell.frame?.whenDone, now).joinToString(" "), "when", least) { WhenDone(shell, least) }
+}

@@ -11,6 +11,7 @@ import org.slowbend.app.night.ToNight
 import org.slowbend.app.parts.Choice
 import org.slowbend.app.parts.Field
 import org.slowbend.app.parts.Heading
+import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.Notices
 import org.slowbend.app.parts.Option
 import org.slowbend.app.parts.Tap
@@ -48,6 +49,7 @@ fun Choices(screen: Settings, shell: Shell) = Page(screen.title, shell) {
     Heading(labels.habits)
     screen.habits.forEach { Fields(it, it.fields, labels, shell) }
     screen.about.forEach { Text(it, style = type.bodyMedium) }
+    Links(screen.links, shell)
     ToProbes(shell.frame?.probes)
     ToNight()
 }

@@ -10,8 +10,10 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.style.TextDecoration
 import androidx.compose.ui.unit.dp
+import org.slowbend.app.Asked
 import org.slowbend.app.Shell
 import org.slowbend.app.parts.Buttons
+import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.Tap
 import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
@@ -21,8 +23,9 @@ import slowbend.core.Timeline
 /** What happened in a cook, latest first. */
 @Composable
 fun Happened(screen: Timeline, shell: Shell) = Page(screen.title, shell) {
+    Links(screen.links, shell)
     screen.lines.forEach { Entry(it, shell) }
-    screen.next?.let { next -> Tap(shell.frame?.earlier.orEmpty()) { shell.page(next) } }
+    screen.next?.let { next -> Tap(shell.frame?.earlier.orEmpty()) { shell.ask(Asked(before = next)) } }
 }
 
 @Composable

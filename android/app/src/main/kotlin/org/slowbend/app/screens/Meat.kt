@@ -25,7 +25,7 @@ fun Meat(screen: PieceScreen, shell: Shell) = Page(screen.title, shell) {
     Links(screen.links, shell)
     Buttons(screen.buttons, shell)
     if (screen.buttons.isNotEmpty()) WhenDone(shell)
-    Cautions(screen.cautions)
+    Cautions(screen.cautions, shell)
     Section(shell.frame?.facts, screen.facts, shell)
     Section(shell.frame?.checks, screen.checks, shell)
     if (screen.slips.isNotEmpty()) Heading(shell.frame?.moreOfIt)

@@ -4,10 +4,12 @@ import androidx.activity.compose.BackHandler
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.safeDrawingPadding
 import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
+import androidx.compose.material3.LinearProgressIndicator
 import androidx.compose.material3.Surface
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
@@ -15,13 +17,16 @@ import androidx.compose.runtime.key
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import org.slowbend.app.Shell
 import org.slowbend.app.Shown
 import org.slowbend.app.parts.Question
 import org.slowbend.app.parts.Tap
 import org.slowbend.app.parts.ToldBar
+import org.slowbend.app.parts.Undoing
 import org.slowbend.app.theme.type
+import slowbend.core.Undo
 
 /** Whatever is shown, with what was told above it and the question over it. */
 @Composable
@@ -37,21 +42,54 @@ fun Root(shell: Shell) = Surface(Modifier.fillMaxSize()) {
             is Shown.Happened -> Happened(shown.screen, shell)
             is Shown.Writing -> Write(shown.screen, shell)
             is Shown.Choices -> Choices(shown.screen, shell)
+            is Shown.Sheet -> RunSheet(shown.screen, shell)
+            is Shown.Planning -> Plan(shown.screen, shell)
+            is Shown.Fire -> Fire(shown.screen, shell)
+            is Shown.FireOut -> FireOut(shown.screen, shell)
+            is Shown.Opening -> Opening(shown.screen, shell)
+            is Shown.Kitchen -> Kitchen(shown.screen, shell)
+            is Shown.OnPaper -> OnPaper(shown.screen, shell)
+            is Shown.Amiss -> Amiss(shown.screen, shell)
+            is Shown.Watch -> Watch(shown.screen, shell)
+            is Shown.Dishes -> Dishes(shown.screen, shell)
+            is Shown.Pits -> Pits(shown.screen, shell)
+            is Shown.Readings -> Readings(shown.screen, shell)
+            is Shown.Thermometers -> Thermometers(shown.screen, shell)
+            is Shown.TempLog -> TempLog(shown.screen, shell)
+            is Shown.HandOut -> HandOut(shown.screen, shell)
+            is Shown.Card -> Card(shown.screen, shell)
+            is Shown.TakeCard -> TakeCard(shell)
+            is Shown.Begin -> Begin(shown.screen, shell)
+            is Shown.Cuts -> Cuts(shown.screen, shell)
+            is Shown.OneCut -> OneCut(shown.screen, shell)
         }
         Question(shell)
     }
 }
 
-/** The frame of a screen that is read in the hand: heading, content that scrolls, and under it, in sight, what was told. */
+/**
+ * The frame of a screen that is read in the hand: heading, content that scrolls, and under it, in sight, what was told and
+ * [foot]. A screen that knows of the last act itself hands over its [undo]; one for gloves, how large a finger is.
+ */
 @Composable
-fun Page(title: String, shell: Shell, content: @Composable () -> Unit) = key(title) {
+fun Page(
+    title: String,
+    shell: Shell,
+    undo: Undo? = null,
+    least: Dp = 48.dp,
+    foot: @Composable () -> Unit = {},
+    content: @Composable () -> Unit,
+) = key(title) {
     Column(Modifier.fillMaxSize()) {
         Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(16.dp)) {
-            if (shell.canGoBack) Tap(shell.frame?.back.orEmpty()) { shell.back() }
+            if (shell.canGoBack) Tap(shell.frame?.back.orEmpty(), least = least) { shell.back() }
             Text(title, Modifier.padding(vertical = 8.dp).semantics { heading() }, style = type.headlineMedium)
             content()
         }
-        ToldBar(shell.told, shell)
+        if (shell.isWaiting) LinearProgressIndicator(Modifier.fillMaxWidth())
+        ToldBar(shell.told?.copy(undo = null), shell)
+        (undo ?: shell.told?.undo)?.let { Undoing(it.label) { shell.record(it.act) } }
+        foot()
     }
 }
 

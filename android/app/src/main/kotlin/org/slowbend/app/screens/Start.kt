@@ -6,11 +6,13 @@ import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
+import org.slowbend.app.Asked
 import org.slowbend.app.Shell
 import org.slowbend.app.parts.Choice
 import org.slowbend.app.parts.Field
 import org.slowbend.app.parts.Heading
 import org.slowbend.app.parts.LineRow
+import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.Notices
 import org.slowbend.app.parts.Option
 import org.slowbend.app.parts.Section
@@ -30,14 +32,15 @@ fun Start(screen: StartScreen, shell: Shell) = Page(screen.title, shell) {
     if (screen.open.isEmpty() && screen.past.isEmpty()) Text(screen.lead, style = type.bodyLarge)
     Notices(screen.notices, shell)
     screen.open.forEach { LineRow(it, shell) }
-    Begin(screen, shell)
+    New(screen, shell)
+    Links(screen.links, shell)
     Section(shell.frame?.past, screen.past, shell)
-    screen.pastNext?.let { next -> Tap(shell.frame?.earlier.orEmpty()) { shell.page(next) } }
+    screen.pastNext?.let { next -> Tap(shell.frame?.earlier.orEmpty()) { shell.ask(Asked(before = next)) } }
     Tap(shell.frame?.settings.orEmpty()) { shell.go(Place.Settings) }
 }
 
 @Composable
-private fun Begin(screen: StartScreen, shell: Shell) {
+private fun New(screen: StartScreen, shell: Shell) {
     val form = screen.form
     var name by rememberSaveable { mutableStateOf("") }
     var serve by rememberSaveable { mutableStateOf("") }
