@@ -2,7 +2,7 @@
 import { at } from "./cook.mjs";
 import { check, hold } from "./kit.mjs";
 
-const PAPERS = ["A4", "Letter"];
+export const PAPERS = ["A4", "Letter"];
 const LOCALES = ["en-US", "es-MX"];
 const ASKED = "go=on&hands=2&late=120&cooler=on&oven=on";
 
@@ -16,9 +16,9 @@ const CLASS = {
 };
 
 /** How many pages a PDF has, by its page objects. */
-const pages = (pdf) => pdf.toString("latin1").match(/\/Type\s*\/Page(?![a-zA-Z])/g).length;
+export const pages = (pdf) => pdf.toString("latin1").match(/\/Type\s*\/Page(?![a-zA-Z])/g).length;
 
-const print = (page, format) => page.pdf({ format, margin: { top: "10mm", bottom: "10mm", left: "10mm", right: "10mm" } });
+export const print = (page, format) => page.pdf({ format, margin: { top: "10mm", bottom: "10mm", left: "10mm", right: "10mm" } });
 
 /** Plans the cook whose page is at `now`, and accepts the first plan. */
 export async function plan(page, now) {

@@ -1,7 +1,8 @@
 // What is put on paper: columns of the log stand one under the other also on a narrow page, and the kitchen's sheet is one.
 import { check, hold } from "./kit.mjs";
+import { PAPERS, pages, print } from "./print.mjs";
 
-export async function paper({ open }) {
+export async function onPaper({ open }) {
   // As wide as an A4 page between its margins: narrower than where the screen makes a list of the table.
   const page = await open({ width: 680 });
   await page.goto("/");
@@ -23,18 +24,12 @@ export async function paper({ open }) {
     hold(!(await page.locator(".glass").isVisible()), "how to print it is not printed");
     await page.emulateMedia({ media: null });
   });
-  for (const format of ["A4", "Letter"]) {
+  for (const format of PAPERS) {
     await check(`the kitchen's sheet is one page of ${format}`, async () => {
       await page.goto(`${now}/kitchen/sheet`);
-      const pages = await sheets(page, format);
-      hold(pages === 1, `${pages} pages`);
+      const needed = pages(await print(page, format));
+      hold(needed === 1, `${needed} pages`);
     });
   }
   await page.context().close();
-}
-
-/** How many pages it takes. */
-export async function sheets(page, format) {
-  const file = (await page.pdf({ format, preferCSSPageSize: false })).toString("latin1");
-  return [...file.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
 }
