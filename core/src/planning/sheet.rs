@@ -108,7 +108,7 @@ fn set_anew(
 /// A pit that is lit and still comes up is not lit again.
 fn is_lit(planned: &Planned, job: &Job) -> bool {
     let of = |nr: &usize| job.of == Of::Pit(*nr);
-    job.what == What::Light && planned.coming_up.iter().any(|nr| of(nr))
+    job.what == What::Light && planned.coming_up.iter().any(of)
 }
 
 /// How many times each job of a pit was done on the sheet before: the next one is another.

@@ -3,7 +3,10 @@
 //! Laws: nothing here rings, moves a job or records anything: it is told, and a new sheet is a proposal like any other. What
 //! a person kept the sheet against is not told again until something further no longer fits.
 
-use super::{household::is_open, readings, remaining};
+mod cold;
+mod missing;
+
+use super::household::is_open;
 use crate::{
     ahead::Grain,
     cook::{Cook, Known, Piece, RunSheet},
@@ -12,7 +15,6 @@ use crate::{
     moment::MINUTE,
     units::Mk,
 };
-use std::collections::BTreeSet;
 
 /// A job that should have begun longer ago than this is late: the plan's own quarter.
 const LATE_MS: i64 = 15 * MINUTE;
@@ -20,8 +22,6 @@ const LATE_MS: i64 = 15 * MINUTE;
 const OFF_MS: i64 = 30 * MINUTE;
 /// What was kept is told again once it is off by so much more, minutes. Common practice, no source.
 const FURTHER_MIN: i64 = 30;
-/// A pit that reads so much under what the sheet counts on is cold, °F. Common practice, no source.
-const COLD_F: i64 = 50;
 
 /// One thing by which a sheet no longer fits.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -79,8 +79,8 @@ pub fn strains(known: &Known<'_>, cook: &Cook, now: i64) -> Vec<Strained> {
             .iter()
             .filter_map(|job| forecast(known, cook, job, now)),
     );
-    all.extend(cold(known, cook, sheet, now));
-    all.extend(missing(cook, sheet, now));
+    all.extend(cold::cold(known, cook, sheet, now));
+    all.extend(missing::missing(cook, sheet, now));
     all
 }
 
@@ -166,68 +166,6 @@ fn forecast(known: &Known<'_>, cook: &Cook, job: &PlannedJob, now: i64) -> Optio
     (by.abs() > OFF_MS.max(grain)).then(|| strained(job.job, by, Why::Forecast))
 }
 
-/// Pits that are far colder than the sheet counts on by now.
-fn cold<'a>(
-    known: &'a Known<'_>,
-    cook: &'a Cook,
-    sheet: &'a RunSheet,
-    now: i64,
-) -> impl Iterator<Item = Strained> + 'a {
-    let lit = sheet.plan.jobs.iter().filter(move |job| {
-        let light = matches!(job.job.does, Does::Light | Does::Step);
-        let up = match job.job.does {
-            Does::Light => job.until,
-            _ => job.at + LATE_MS,
-        };
-        light && up < now && cook.job_done(job, now).is_some()
-    });
-    let last = lit.fold(std::collections::BTreeMap::new(), |mut last, job| {
-        last.insert(job.job.on, job);
-        last
-    });
-    last.into_values().filter_map(move |job| {
-        let Subject::Pit(pit) = job.job.on else {
-            return None;
-        };
-        let out = sheet.plan.jobs.iter().any(|out| {
-            let its = out.job.on == job.job.on && out.job.does == Does::LetOut;
-            its && (out.at <= now || cook.job_done(out, now).is_some())
-        });
-        let (_, reads) = readings::fresh(known, pit, now).filter(|_| !out)?;
-        let meant = remaining::held(known, cook, pit, now)?;
-        let why = Why::Cold { pit, reads, meant };
-        let short = Mk::from_f(COLD_F).0 - Mk::from_f(0).0;
-        (meant.0 - reads.0 >= short).then(|| strained(job.job, 0, why))
-    })
-}
-
-/// Meats and dishes that came to the cook after the sheet.
-fn missing<'a>(
-    cook: &'a Cook,
-    sheet: &'a RunSheet,
-    now: i64,
-) -> impl Iterator<Item = Strained> + 'a {
-    let on: BTreeSet<Subject> = sheet.plan.jobs.iter().map(|job| job.job.on).collect();
-    let gone = move |of: &Subject| {
-        let mut lineage = vec![*of];
-        if let Subject::Piece(id) = of {
-            lineage.extend(ancestors(cook, *id).into_iter().map(Subject::Piece));
-        }
-        !lineage.iter().any(|of| on.contains(of))
-    };
-    let does = |of: Subject| match of {
-        Subject::Dish(_) => Does::Dish,
-        _ => Does::PutOn,
-    };
-    let named = move |on: Subject| OnSheet {
-        does: does(on),
-        on,
-        nth: 0,
-    };
-    let open = open(cook, now).into_iter().filter(gone);
-    open.map(move |of| strained(named(of), 0, Why::Missing))
-}
-
 /// The meats and dishes that are still to be made ready.
 fn open(cook: &Cook, now: i64) -> Vec<Subject> {
     let meats = cook.meats().filter(|piece| is_open(piece, now));
@@ -236,18 +174,4 @@ fn open(cook: &Cook, now: i64) -> Vec<Subject> {
     meats
         .chain(dishes.map(|dish| Subject::Dish(dish.id)))
         .collect()
-}
-
-fn ancestors(cook: &Cook, id: crate::ids::PieceId) -> BTreeSet<crate::ids::PieceId> {
-    let (mut found, mut next) = (BTreeSet::new(), vec![id]);
-    while let Some(piece) = next.pop().and_then(|id| cook.pieces.get(&id)) {
-        next.extend(
-            piece
-                .from
-                .iter()
-                .copied()
-                .filter(|from| found.insert(*from)),
-        );
-    }
-    found
 }

@@ -112,10 +112,10 @@ impl Glance<'_> {
             zone: serve.zone.clone(),
         };
         let mut courses = cook.courses.all.clone();
+        let by = later * MINUTE;
         for course in &mut courses {
-            let later = |at: i64| at.saturating_add(later * MINUTE);
-            course.serve.at = later(course.serve.at);
-            course.latest = course.latest.map(later);
+            course.serve.at = course.serve.at.saturating_add(by);
+            course.latest = course.latest.map(|latest| latest.saturating_add(by));
         }
         let ask = Ask {
             serve,
