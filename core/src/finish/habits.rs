@@ -63,18 +63,21 @@ impl Habits {
     /// [`TRIED`] biases, in spreads beside what was known.
     fn with_pit(&self, longer: &[f64; TRIED.len()]) -> Self {
         let (bias, spread) = self.bias();
-        let mut sums = [0.0; 3];
+        let (mut sums, mut before) = ([0.0; 3], [0.0; 2]);
         for i in 0..=FINE {
             let z = TRIED[0] * (1.0 - 2.0 * i as f64 / FINE as f64);
             let off = between(longer, z) / HALF;
             // Single cooks go far wrong for reasons of their own: Student's t with four degrees of freedom, not a normal one.
-            let weight = libm::exp(-z * z / 2.0) * libm::pow(1.0 + off * off / 4.0, -2.5);
+            let known = libm::exp(-z * z / 2.0);
+            let weight = known * libm::pow(1.0 + off * off / 4.0, -2.5);
             for (sum, value) in sums.iter_mut().zip([1.0, z, z * z]) {
                 *sum += weight * value;
             }
+            before = [before[0] + known, before[1] + known * z * z];
         }
         let (z, zz) = (sums[1] / sums[0], sums[2] / sums[0]);
-        let wide = libm::sqrt((zz - z * z).max(0.0)).min(1.0);
+        // Over what is tried the spread was a little less than one before, too.
+        let wide = libm::sqrt((zz - z * z).max(0.0) * before[0] / before[1]).min(1.0);
         Self {
             pit_bias_mk: whole((bias + spread * z) * 1e3).clamp(-60_000, 60_000),
             pit_bias_spread_mk: whole(spread * wide * 1e3).max(1),
