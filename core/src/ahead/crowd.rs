@@ -1,14 +1,9 @@
 //! The estimator that forecasts are made by: the crowd of [`finish`](crate::finish), told what the log says.
-//!
-//! Its steps end at an instant of the grid and take that instant in; facts are cut short before it. So all that is told lies
-//! one millisecond later than it was, and what is known of an instant is told of the same step.
 
-use super::{
-    Change, DoneWhen, Effect, Estimator, Facts, FanPoint, Forecast, Likeness, Made, Spread, Stall,
-};
+use super::{DoneWhen, Effect, Estimator, Facts, Forecast, Likeness, Made, Spread, Stall};
 use crate::{
     checks::cuts::WrapKind,
-    finish::{self, CoreAt, Felt, FeltAt, Follow, Outlook, Told, WhatIf, WrapAt},
+    finish::{self, CoreAt, Felt, FeltAt, Follow, Outlook, Told, WrapAt},
     log::Wrap,
     moment::MINUTE,
     readings::Reading,
@@ -26,7 +21,7 @@ const RUNS: u32 = 16;
 
 /// Forecasts by the crowd.
 pub const CROWD: Made = Made {
-    version: 1,
+    version: 2,
     begin: |facts| Some(Box::new(Crowd::begin(facts)?)),
     read: |bytes, facts| Some(Box::new(Crowd::read(bytes, facts)?)),
     taught: |facts, done_at| finish::habits_after(&told(facts), done_at).ok(),
@@ -84,9 +79,8 @@ impl Estimator for Crowd {
 
 /// What the log says, as the crowd is told it.
 fn told(facts: &Facts) -> Told {
-    let later = |at: &i64| at.saturating_add(1);
     let temp_at = |reading: &Reading| TempAt {
-        at: later(&reading.at),
+        at: reading.at,
         temp: reading.temp,
     };
     Told {
@@ -106,17 +100,17 @@ fn told(facts: &Facts) -> Told {
             .wrapped
             .iter()
             .map(|wrapped| WrapAt {
-                at: later(&wrapped.at),
+                at: wrapped.at,
                 wrap: wrapped.wrap.map(kind_of),
             })
             .collect(),
-        mops: facts.wetted.iter().map(later).collect(),
-        openings: facts.opened.iter().map(later).collect(),
+        mops: facts.wetted.clone(),
+        openings: facts.opened.clone(),
         checks: facts
             .tried
             .iter()
             .map(|tried| FeltAt {
-                at: later(&tried.at),
+                at: tried.at,
                 felt: match tried.found {
                     Likeness::Far => Felt::NotYet,
                     Likeness::Near => Felt::Close,
@@ -135,7 +129,7 @@ fn told(facts: &Facts) -> Told {
 
 fn inside(facts: &Facts) -> Vec<CoreAt> {
     let core = |reading: &Reading, probe: u32, by_hand: bool| CoreAt {
-        at: reading.at.saturating_add(1),
+        at: reading.at,
         temp: reading.temp,
         probe,
         by_hand,
@@ -171,16 +165,7 @@ fn said(forecast: &finish::Forecast, made_for: i64) -> Forecast {
     Forecast {
         made_for,
         done,
-        fan: forecast
-            .fan
-            .iter()
-            .map(|point| FanPoint {
-                at: point.at,
-                low: point.low,
-                mid: point.mid,
-                high: point.high,
-            })
-            .collect(),
+        fan: forecast.fan.clone(),
         stall: forecast.stall.map(|stall| Stall {
             from: stall.from,
             until: stall
@@ -203,11 +188,7 @@ fn effects(forecast: &finish::Forecast, done: Spread) -> Vec<Effect> {
             .max(forecast.at)
     };
     let of = |effect: &finish::Effect| Effect {
-        change: match effect.choice {
-            WhatIf::HotterPit => Change::Hotter,
-            WhatIf::WrapNow => Change::Wrap,
-            WhatIf::NoMop => Change::StopWetting,
-        },
+        change: effect.choice,
         done: Spread {
             p10: moved(done.p10, effect.minutes),
             p25: moved(done.p25, effect.minutes),

@@ -1,6 +1,9 @@
 //! What a forecast says. All times are milliseconds since 1970, all temperatures millikelvin.
 
-use crate::units::Mk;
+use crate::{
+    finish::{FanPoint, WhatIf},
+    units::Mk,
+};
 use serde::{Deserialize, Serialize};
 
 /// When it will be done, and what it will be like until then.
@@ -39,19 +42,6 @@ pub struct Spread {
     pub p90: i64,
 }
 
-/// The inside of a meat at one instant ahead.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct FanPoint {
-    /// When.
-    pub at: i64,
-    /// One in ten is colder.
-    pub low: Mk,
-    /// Half are colder.
-    pub mid: Mk,
-    /// One in ten is hotter.
-    pub high: Mk,
-}
-
 /// It warms by less than 2 °C in half an hour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Stall {
@@ -63,23 +53,11 @@ pub struct Stall {
     pub at: Mk,
 }
 
-/// What somebody could do.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Change {
-    /// Hold the pit 25 °F hotter.
-    Hotter,
-    /// Wrap it now.
-    Wrap,
-    /// Wet it no more.
-    StopWetting,
-}
-
-/// What that would change.
+/// What something that could be done would change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Effect {
     /// What is done.
-    pub change: Change,
+    pub change: WhatIf,
     /// When it would then be done.
     pub done: Spread,
 }

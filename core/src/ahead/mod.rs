@@ -22,11 +22,12 @@ mod taught;
 #[cfg(test)]
 pub(crate) mod tests;
 
+pub use crate::finish::{FanPoint, WhatIf};
 pub use asked::{Asked, Sitting, asked};
 pub use crowd::CROWD;
 pub use estimator::{Estimator, Made};
 pub use facts::{DoneWhen, Facts, Likeness, Tried, Wrapped};
-pub use forecast::{Change, Effect, FanPoint, Forecast, Spread, Stall};
+pub use forecast::{Effect, Forecast, Spread, Stall};
 pub use lessons::{Lesson, Lessons, UNTAUGHT};
 pub use run::{Kept, Run, print, until};
 pub use shown::{Grain, Range, Told, settle};

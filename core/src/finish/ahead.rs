@@ -165,7 +165,7 @@ impl Ahead {
             if step % BARK_EVERY == 0 {
                 self.make(from, index, &mut block, minute);
             }
-            block.step(&around, f64::from(minutes) * 60.0);
+            prior::go_on(&mut block, &around, f64::from(minutes));
             minute += minutes;
             so_far.take(from, &block, first, minute, minutes, &aims);
             last = step + 1;

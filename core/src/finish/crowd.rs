@@ -3,7 +3,7 @@
 use super::{
     dice::Dice,
     knobs::{self, KNOBS, Knob},
-    prior::{Prior, mean_c, pace},
+    prior::{Prior, go_on, mean_c, pace},
 };
 use crate::heat::kernel::{Boundary, LANES, Lanes, Members};
 
@@ -55,7 +55,7 @@ impl Crowd {
     /// All go on by a step of `minutes` under what is around.
     pub fn step(&mut self, prior: &Prior, around: &Boundary, minutes: f32) {
         for (index, block) in self.blocks.iter_mut().enumerate() {
-            block.step(around, f64::from(minutes) * 60.0);
+            go_on(block, around, f64::from(minutes));
             let mean = mean_c(block);
             for lane in 0..LANES {
                 let member = index * LANES + lane;

@@ -117,13 +117,12 @@ impl Prior {
         let mut done = [STEPS as f64 * STEP_MIN * 2.0; LANES];
         let mut before = block.state.core();
         for step in 0..STEPS {
-            block.step(&around, STEP_MIN * 60.0);
-            for (lane, half) in tried.iter().enumerate() {
-                block
-                    .params
-                    .set(lane, &thick((step as f64 * STEP_MIN / 60.0) as f32, *half));
-            }
+            go_on(&mut block, &around, STEP_MIN);
             let core = block.state.core();
+            let hours = (step as f64 * STEP_MIN / 60.0) as f32;
+            for (lane, half) in tried.iter().enumerate() {
+                block.params.set(lane, &thick(hours, *half));
+            }
             for (lane, done) in done.iter_mut().enumerate() {
                 let (was, is) = (f64::from(before.0[lane]), f64::from(core.0[lane]));
                 if was < target && is >= target && *done > STEPS as f64 * STEP_MIN {
@@ -148,14 +147,21 @@ impl Prior {
         let around = Boundary::pit(pit, VAPOR);
         let mut dose = 0.0;
         for step in 0..(minutes / STEP_MIN) as usize {
-            block.step(&around, STEP_MIN * 60.0);
-            block.params.set(
-                0,
-                &self.member(&[0.0; KNOBS], (step as f64 * STEP_MIN / 60.0) as f32),
-            );
+            go_on(&mut block, &around, STEP_MIN);
+            let hours = (step as f64 * STEP_MIN / 60.0) as f32;
+            block.params.set(0, &self.member(&[0.0; KNOBS], hours));
             dose += STEP_MIN as f32 * pace(mean_c(&block).0[0], knobs::Z_MIDDLE);
         }
         (block.state.core().0[0], mean_c(&block).0[0], dose)
+    }
+}
+
+/// A block goes on by so many minutes. Where juice seeps much faster than the kernel's range, a long step can draw more back from
+/// the surface than lies on it, and a film of less than nothing ends in numbers that are none: such a member is left dry instead.
+pub fn go_on(block: &mut Members, around: &Boundary, minutes: f64) {
+    block.step(around, minutes * 60.0);
+    for film in &mut block.state.film.0 {
+        *film = film.max(0.0);
     }
 }
 

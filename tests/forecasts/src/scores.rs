@@ -2,36 +2,44 @@
 
 use crate::{
     baselines::all::{Baselines, NAMES},
+    insider,
     invent::{cook::invent, family::Family},
-    measure::{Scored, bootstrap, mean, score, table::Column},
+    measure::{Scored, bootstrap, mean, median, score, table::Column},
     moments::{known, moments},
     oracle,
     ours::Ours,
+    parallel::each,
 };
 use slowbend_core::finish::Habits;
 
 /// Where cooks to score begin; those that teach begin elsewhere.
-const SEED: u64 = 2_026;
+const SEED: u64 = 77_411;
 const TEACHES: u64 = 11;
 /// Every so many cooks the oracle is asked: it is dear.
 const ORACLE: usize = 10;
+
+/// And every so many the insider, who is dearer still, and only two hours before the end.
+const INSIDER: usize = 20;
 
 /// Ours first, then the baselines, on so many cooks of a family.
 pub fn scores(family: Family, cooks: usize, members: usize) -> Vec<Column> {
     let baselines = Baselines::taught(TEACHES, cooks.min(2_000));
     let names = std::iter::once("ours").chain(NAMES);
     let mut columns: Vec<Column> = names.map(|name| Column { name, rows: vec![] }).collect();
-    for number in 0..cooks {
+    let said = each(cooks, |number| {
         let cook = invent(family, SEED, number as u64);
         let mut ours = Ours::of(&cook, number as u64, Habits::default(), members);
-        for (now, tenth) in moments(&cook, number) {
+        let at = |(now, tenth)| {
             let said =
                 std::iter::once(ours.points(now)).chain(baselines.points(&known(&cook, now)));
-            for (column, points) in columns.iter_mut().zip(said) {
-                column
-                    .rows
-                    .push(score(number, tenth, &points, cook.finished - now as f64));
-            }
+            said.map(|points| score(number, tenth, &points, cook.finished - now as f64))
+                .collect()
+        };
+        moments(&cook, number).into_iter().map(at).collect()
+    });
+    for scores in said.into_iter().flat_map(|of: Vec<Vec<Scored>>| of) {
+        for (column, row) in columns.iter_mut().zip(scores) {
+            column.rows.push(row);
         }
     }
     columns
@@ -39,14 +47,10 @@ pub fn scores(family: Family, cooks: usize, members: usize) -> Vec<Column> {
 
 /// Prints how far ours comes from the best baseline towards the oracle.
 pub fn print_skill(columns: &[Column], family: Family, cooks: usize, members: usize) {
-    let mut rows: Vec<Scored> = vec![];
-    for number in (0..cooks).step_by(ORACLE) {
-        let cook = invent(family, SEED, number as u64);
-        for (now, tenth) in moments(&cook, number) {
-            let points = oracle::points(&cook, family, now, number as u64);
-            rows.push(score(number, tenth, &points, cook.finished - now as f64));
-        }
-    }
+    let rows: Vec<Scored> = each(cooks.div_ceil(ORACLE), |nth| asked(family, nth * ORACLE))
+        .into_iter()
+        .flatten()
+        .collect();
     let of = |column: &Column| {
         mean(
             column
@@ -61,10 +65,58 @@ pub fn print_skill(columns: &[Column], family: Family, cooks: usize, members: us
     println!(
         "\non every {ORACLE}th cook, with {members} members: CRPS of the best baseline {best:.1}, ours {ours:.1}, the oracle {oracle:.1} minutes"
     );
+    print_two_hours(columns, family, cooks, &rows);
     println!(
         "share of the oracle's skill: {:.0} %",
         100.0 * (best - ours) / (best - oracle)
     );
+}
+
+/// Prints the median errors two hours before the end of the cooks that the insider is asked of.
+fn print_two_hours(columns: &[Column], family: Family, cooks: usize, oracle: &[Scored]) {
+    let insider: Vec<Scored> = each(cooks.div_ceil(INSIDER), |nth| inside(family, nth * INSIDER))
+        .into_iter()
+        .flatten()
+        .collect();
+    let two = |rows: &[Scored]| {
+        let asked = |row: &&Scored| row.cook % INSIDER == 0 && near(row.to_go);
+        let errors: Vec<f64> = rows.iter().filter(asked).map(|row| row.error).collect();
+        (errors.len(), median(errors))
+    };
+    println!(
+        "\nmedian absolute error two hours before it was done, minutes, of every {INSIDER}th cook\n\n| forecast | n | minutes |\n|---|---|---|"
+    );
+    let of = columns
+        .iter()
+        .map(|column| (column.name, two(&column.rows)));
+    for (name, (n, error)) in of.chain([("insider", two(&insider)), ("oracle", two(oracle))]) {
+        println!("| {name} | {n} | {error:.1} |");
+    }
+}
+
+fn near(to_go: f64) -> bool {
+    (110.0..130.0).contains(&to_go)
+}
+
+/// What the insider says of one cook near two hours before its end.
+fn inside(family: Family, number: usize) -> Vec<Scored> {
+    let cook = invent(family, SEED, number as u64);
+    let at = |(now, tenth): (usize, usize)| {
+        let to_go = cook.finished - now as f64;
+        let points = near(to_go).then(|| insider::points(&cook, family, now, number as u64))?;
+        Some(score(number, tenth, &points, to_go))
+    };
+    moments(&cook, number).into_iter().filter_map(at).collect()
+}
+
+/// What the oracle says of one cook.
+fn asked(family: Family, number: usize) -> Vec<Scored> {
+    let cook = invent(family, SEED, number as u64);
+    let at = |(now, tenth)| {
+        let points = oracle::points(&cook, family, now, number as u64);
+        score(number, tenth, &points, cook.finished - now as f64)
+    };
+    moments(&cook, number).into_iter().map(at).collect()
 }
 
 /// What may not be: a baseline that is better over all, or intervals that are off by more than four points and chance.

@@ -2,7 +2,7 @@
 //! so that anything that is followed otherwise shows. It takes two steps for each instant, and two for each forecast.
 
 use crate::{
-    ahead::{Change, Effect, Estimator, Facts, FanPoint, Forecast, Made, Spread, Stall},
+    ahead::{Effect, Estimator, Facts, FanPoint, Forecast, Made, Spread, Stall, WhatIf},
     finish::GRID_MS,
     moment::{HOUR, MINUTE},
     units::Mk,
@@ -128,11 +128,11 @@ impl Tiny {
             }),
             effects: vec![
                 Effect {
-                    change: Change::Hotter,
+                    change: WhatIf::HotterPit,
                     done: around(p50 - 30 * MINUTE),
                 },
                 Effect {
-                    change: Change::StopWetting,
+                    change: WhatIf::NoMop,
                     done: around(p50 + 2 * MINUTE),
                 },
             ],

@@ -3,7 +3,7 @@
 use super::{AheadCard, AheadChoice};
 use crate::{
     acts::Act,
-    ahead::{Ahead, Change, Effect, Forecast, Spread, Stall, settle},
+    ahead::{Ahead, Effect, Forecast, Spread, Stall, WhatIf, settle},
     alarms::Due,
     cook::{Cook, Piece},
     log::Job,
@@ -98,12 +98,12 @@ impl Glance<'_> {
         let ready = self.ready_line(&settle(None, &then)?, forecast.rough);
         Some(AheadChoice {
             label: match effect.change {
-                Change::Hotter => {
+                WhatIf::HotterPit => {
                     let by = self.say.temperature_difference(HOTTER);
                     self.say.with("ahead-hotter", &[("by", Arg::Text(&by))])
                 }
-                Change::Wrap => self.say.text("ahead-wrap"),
-                Change::StopWetting => self.say.text("ahead-stop-wetting"),
+                WhatIf::WrapNow => self.say.text("ahead-wrap"),
+                WhatIf::NoMop => self.say.text("ahead-stop-wetting"),
             },
             ready: self
                 .say

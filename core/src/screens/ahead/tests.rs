@@ -2,7 +2,7 @@
 
 use crate::{
     acts::Act,
-    ahead::{Ahead, Change, Effect, FanPoint, Forecast, Lesson, Spread, Stall, settle},
+    ahead::{Ahead, Effect, FanPoint, Forecast, Lesson, Spread, Stall, WhatIf, settle},
     checks::Cut,
     cook::story::{Told, cook, piece, pit},
     ids::PieceId,
@@ -51,11 +51,11 @@ fn forecast(at: i64, from: i64, to: i64) -> Forecast {
         }),
         effects: vec![
             Effect {
-                change: Change::Hotter,
+                change: WhatIf::HotterPit,
                 done: around(p10 - 28 * MINUTE, p90 - 28 * MINUTE),
             },
             Effect {
-                change: Change::StopWetting,
+                change: WhatIf::NoMop,
                 done: around(p10 - MINUTE, p90 - MINUTE),
             },
         ],

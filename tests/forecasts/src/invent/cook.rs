@@ -74,7 +74,18 @@ pub fn invent_with(family: Family, seed: u64, number: u64, bias: Option<f64>) ->
     }
 }
 
-fn a_cut(rng: &mut Rng) -> Cut {
+/// The same of a cut that is given.
+pub fn invent_cut(family: Family, seed: u64, number: u64, cut: Cut, bias: f64) -> Invented {
+    let mut rng = Rng::new(seed, number);
+    loop {
+        if let Some(cook) = one(cut, family, Some(bias), &mut rng) {
+            return cook;
+        }
+    }
+}
+
+/// Some cut: long ones three times as often.
+pub fn a_cut(rng: &mut Rng) -> Cut {
     loop {
         let cut = Cut::ALL[rng.below(Cut::ALL.len())];
         if usual_min(&cut_facts(cut), 2_500.0) > 150.0 || rng.chance(0.33) {

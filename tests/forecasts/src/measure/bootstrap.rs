@@ -31,6 +31,24 @@ pub fn interval(rows: &[(usize, f64)]) -> (f64, f64, f64) {
     )
 }
 
+/// The mean of the first over the mean of the second, and its 2.5 and 97.5 % ends over pairs drawn again.
+pub fn ratio(pairs: &[(f64, f64)]) -> (f64, f64, f64) {
+    let of = |drawn: &mut dyn Iterator<Item = (f64, f64)>| {
+        let (a, b) = drawn.fold((0.0, 0.0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+        a / b
+    };
+    let mut rng = Rng::new(1, 1);
+    let mut turns: Vec<f64> = (0..TURNS)
+        .map(|_| of(&mut (0..pairs.len()).map(|_| pairs[rng.below(pairs.len())])))
+        .collect();
+    turns.sort_by(f64::total_cmp);
+    (
+        of(&mut pairs.iter().copied()),
+        turns[TURNS / 40],
+        turns[TURNS - 1 - TURNS / 40],
+    )
+}
+
 /// The standard error of a share, cooks drawn again.
 pub fn share(rows: &[Scored], of: impl Fn(&Scored) -> bool) -> (f64, f64) {
     let rows: Vec<_> = rows

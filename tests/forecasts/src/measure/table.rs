@@ -23,11 +23,19 @@ pub fn print(columns: &[Column]) {
     by_hours(
         "mean absolute error of the middle, minutes, by hours to go",
         columns,
+        |row| row.to_go,
         |row| row.error,
     );
     by_hours(
         "mean of middle less truth, minutes, by hours to go",
         columns,
+        |row| row.to_go,
+        |row| row.late,
+    );
+    by_hours(
+        "the same, by hours that each said were to go",
+        columns,
+        |row| row.to_go + row.late,
         |row| row.late,
     );
     two_hours(columns);
@@ -79,7 +87,7 @@ fn by_tenth(title: &str, columns: &[Column], value: Value) {
     line("all", columns, |_| true, value);
 }
 
-fn by_hours(title: &str, columns: &[Column], value: Value) {
+fn by_hours(title: &str, columns: &[Column], of: Value, value: Value) {
     head(title, "hours", columns);
     for (low, high) in [
         (0.0, 0.5),
@@ -90,7 +98,7 @@ fn by_hours(title: &str, columns: &[Column], value: Value) {
         (5.0, 8.0),
         (8.0, 30.0),
     ] {
-        let within = |row: &Scored| (low..high).contains(&(row.to_go / 60.0));
+        let within = |row: &Scored| (low..high).contains(&(of(row) / 60.0));
         line(&format!("{low} to {high}"), columns, within, value);
     }
 }
