@@ -123,6 +123,15 @@ class HandTest {
     }
 
     @Test
+    fun `the rule of a meat and its clocks stand on its screen, each with who says so`() {
+        val lunch = app.underWay()
+        go(Place.Piece(lunch.meats.first()))
+        val safety = (model.shown as Shown.Meat).screen.safety
+        assertTrue(safety.isNotEmpty())
+        for (line in safety) rule.onNode(hasText(line.state, substring = true) and hasText(line.name, substring = true)).assertExists()
+    }
+
+    @Test
     fun `an act is dated back by one choice, and the next one is not`() {
         val lunch = app.underWay()
         go(Place.Piece(lunch.meats.first()))

@@ -10,10 +10,13 @@ import androidx.compose.ui.semantics.SemanticsNode
 import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
+import androidx.compose.ui.test.hasAnyAncestor
 import androidx.compose.ui.test.hasClickAction
+import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.junit4.ComposeTestRule
 import androidx.compose.ui.text.TextLayoutResult
 import org.junit.Assert.assertTrue
+import org.slowbend.app.parts.READ
 
 /** What is drawn, measured: size of letters and targets, contrast of the pixels, and what is heard. */
 class Measures(private val rule: ComposeTestRule, private val activity: Activity) {
@@ -37,9 +40,9 @@ class Measures(private val rule: ComposeTestRule, private val activity: Activity
         assertTrue("${it.text}: ${it.style.fontSize}", it.style.fontSize.value >= 16f)
     }
 
-    /** Each thing to be tapped is [least] millimeters high and wide, and is heard by a name. */
+    /** Each thing to be tapped is [least] millimeters high and wide, and is heard by a name; but what puts a caution away. */
     fun assertTargets(least: Float) {
-        val targets = seen(hasClickAction())
+        val targets = seen(hasClickAction() and hasAnyAncestor(hasTestTag(READ)).not())
         assertTrue(targets.isNotEmpty())
         for (target in targets) {
             val size = minOf(target.size.width, target.size.height)

@@ -31,7 +31,7 @@ class WorkPicturesTest {
     /** Before the fire is lit. */
     private fun ahead(variant: String) {
         val lunch = hand.app.toPlan()
-        shoot("plan", variant, Place.Plan(lunch.cook), Asked(plan = nothingSaid.copy(go = true, hands = "1", late = "30")))
+        shoot("plan", variant, Place.Plan(lunch.cook), Asked(plan = nothingSaid.copy(go = true, hands = "1", cooler = true, late = "30")))
         hand.app.planned(lunch)
         shoot("sheet", variant, Place.RunSheet(lunch.cook))
         shoot("kitchen", variant, Place.Kitchen(lunch.cook))

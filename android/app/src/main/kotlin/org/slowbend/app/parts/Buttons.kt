@@ -61,11 +61,16 @@ fun Buttons(buttons: List<CoreButton>, shell: Shell, least: Dp = 48.dp, modifier
 /** Where else to go. */
 @Composable
 fun Links(links: List<Link>, shell: Shell, least: Dp = 48.dp) = Taps(shell) {
-    links.forEach { link -> Tap(link.label, least = least) { shell.go(link.place) } }
+    links.forEach { ToPlace(it, shell, least) }
 }
 
+/** One way to go. */
 @Composable
-private fun Taps(shell: Shell, modifier: Modifier = Modifier, content: @Composable () -> Unit) = FlowRow(
+fun ToPlace(link: Link, shell: Shell, least: Dp = 48.dp) = Tap(link.label, least = least) { shell.go(link.place) }
+
+/** What is tapped, on the side of the hand that taps. */
+@Composable
+fun Taps(shell: Shell, modifier: Modifier = Modifier, content: @Composable () -> Unit) = FlowRow(
     modifier.fillMaxWidth().padding(vertical = 6.dp),
     Arrangement.spacedBy(12.dp, if (shell.leftHanded) Alignment.Start else Alignment.End),
     Arrangement.spacedBy(12.dp),

@@ -3,6 +3,7 @@ package org.slowbend.app.parts
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.padding
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
@@ -22,7 +23,6 @@ import slowbend.core.Area
 import slowbend.core.Chart
 import slowbend.core.Curve
 import slowbend.core.LevelLine
-import slowbend.core.Tick
 
 /** How high the field of a chart is; with large letters too, for it is not read but seen. */
 private val HIGH = 280.dp
@@ -32,7 +32,7 @@ private val HIGH = 280.dp
 fun ChartOf(chart: Chart) {
     val inks = LocalInks.current
     val measurer = rememberTextMeasurer()
-    Canvas(Modifier.fillMaxWidth().height(HIGH).semantics { contentDescription = chart.says }) {
+    Canvas(Modifier.fillMaxWidth().padding(vertical = 8.dp).height(HIGH).semantics { contentDescription = chart.says }) {
         Drawn(chart, inks, measurer, this).all()
     }
     chart.lanes.forEach { lane ->
@@ -59,10 +59,10 @@ private class Drawn(val chart: Chart, val inks: Inks, val measurer: TextMeasurer
     fun all() {
         chart.areas.forEach(::shade)
         chart.degrees.forEach { across(y(it.at.toInt())) }
-        chart.hours.forEach(::hour)
+        hours()
         chart.levels.forEach(::level)
         chart.curves.forEachIndexed { index, curve -> draw(curve, chart.curves.take(index).count { it.stroke == curve.stroke }) }
-        chart.degrees.forEach { write(it.text, 0f, y(it.at.toInt()) - under) }
+        chart.degrees.forEach { write(it.text, 0f, (y(it.at.toInt()) - under).coerceAtLeast(0f)) }
         val levels = apart(chart.levels.map { y(it.y) - under }, under, high - under)
         chart.levels.zip(levels).forEach { (level, at) -> write(level.label, wide * LEVEL_LABEL, at) }
         numbers()
@@ -75,11 +75,18 @@ private class Drawn(val chart: Chart, val inks: Inks, val measurer: TextMeasurer
 
     private fun across(at: Float) = on.drawLine(inks.rule, Offset(0f, at), Offset(wide, at), 1f)
 
-    private fun hour(tick: Tick) {
-        val at = x(tick.at.toInt())
-        on.drawLine(inks.rule, Offset(at, 0f), Offset(at, high), if (tick.strong) 5f else 1f)
-        val text = measurer.measure(tick.text, small)
-        write(tick.text, (at - text.size.width / 2).coerceIn(0f, (wide - text.size.width).coerceAtLeast(0f)), high)
+    /** The hours, as many of them in words as there is room for. */
+    private fun hours() {
+        var free = 0f
+        for (tick in chart.hours) {
+            val at = x(tick.at.toInt())
+            on.drawLine(inks.rule, Offset(at, 0f), Offset(at, high), if (tick.strong) STRONG else 1f)
+            val text = measurer.measure(tick.text, small).size.width
+            val left = (at - text / 2).coerceIn(0f, (wide - text).coerceAtLeast(0f))
+            if (left < free) continue
+            write(tick.text, left, high)
+            free = left + text + under / 2
+        }
     }
 
     /** Letters on their own ground, so that no line runs through them. */
@@ -117,6 +124,7 @@ private class Drawn(val chart: Chart, val inks: Inks, val measurer: TextMeasurer
 
     private companion object {
         const val LEVEL = 3f
+        const val STRONG = 5f
         const val SHADE = 0.3f
         const val LEVEL_LABEL = 0.3f
     }

@@ -26,16 +26,18 @@ import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.type
 import slowbend.core.SheetDay
 import slowbend.core.SheetLine
+import slowbend.core.Tone
 
 /** The one job that is next, with what answers it. */
 @Composable
-fun JobBlock(heading: String, job: SheetLine, shell: Shell, least: Dp) {
-    Block(job.weight, heading) { ink ->
-        Text(listOf(job.time, job.state).filter { it.isNotEmpty() }.joinToString(" · "), color = ink, style = type.titleLarge)
+fun JobBlock(job: SheetLine, shell: Shell, least: Dp) {
+    Block(job.weight, listOf(job.time, job.state).filter { it.isNotEmpty() }.joinToString(" · ")) { ink ->
         Text(job.job, color = ink, style = type.displaySmall)
         if (job.why.isNotEmpty()) Text(job.why, color = ink, style = type.bodyLarge)
     }
-    Buttons(job.buttons, shell, least)
+    val (main, others) = job.buttons.partition { it.tone == Tone.MAIN }
+    main.forEach { button -> Tap(button.label, Modifier.fillMaxWidth(), true, least) { shell.press(button) } }
+    Buttons(others, shell, least)
 }
 
 /** The jobs of one day, by time; with their buttons where [acts], except those of the job that stands [besides]. */

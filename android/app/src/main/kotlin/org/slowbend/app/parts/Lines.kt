@@ -56,10 +56,10 @@ fun LineRow(
 ) {
     val inks = LocalInks.current.of(line.weight)
     val said = shell.frame?.said(line.weight).orEmpty()
-    val tap = line.link?.let { place -> Modifier.clickable { shell.go(place) } } ?: Modifier
+    val tap = line.link?.let { place -> Modifier.clickable { shell.go(place) }.heightIn(min = least) } ?: Modifier
     HorizontalDivider(thickness = 2.dp, color = LocalInks.current.rule)
     Row(
-        Modifier.fillMaxWidth().background(inks.ground).then(tap).heightIn(min = least).padding(vertical = 6.dp, horizontal = 8.dp)
+        Modifier.fillMaxWidth().background(inks.ground).then(tap).padding(vertical = 6.dp, horizontal = 8.dp)
             .semantics(mergeDescendants = true) { stateDescription = said },
     ) {
         Text(sign(line.weight), Modifier.padding(end = 8.dp).clearAndSetSemantics {}, inks.ink, style = name)

@@ -30,5 +30,5 @@ fun WhenDone(shell: Shell, least: Dp = 48.dp) {
 @Composable
 fun WhenDoneFolded(shell: Shell, least: Dp = 48.dp) {
     val now = shell.frame?.ago.orEmpty().find { it.value == shell.ago }?.label
-    Fold(listOfNotNull(shell.frame?.whenDone, now).joinToString(" "), "when", least) { WhenDone(shell, least) }
+    Fold(listOfNotNull(shell.frame?.whenDone, now).joinToString(" · "), "when", least) { WhenDone(shell, least) }
 }

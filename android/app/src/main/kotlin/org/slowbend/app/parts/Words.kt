@@ -31,13 +31,16 @@ import slowbend.core.Weight
 
 /** Cautions, each with who says so, and the button that puts away what is told once. */
 @Composable
-fun Cautions(cautions: List<Caution>, shell: Shell, least: Dp = 48.dp) = cautions.forEach { caution ->
+fun Cautions(cautions: List<Caution>, shell: Shell) = cautions.forEach { caution ->
     Column(Modifier.fillMaxWidth().padding(vertical = 6.dp).border(2.dp, LocalInks.current.rule).padding(10.dp)) {
         Text(caution.text, style = type.bodyMedium)
         Text(caution.source, style = type.bodyMedium, color = LocalInks.current.soft)
-        caution.dismiss?.let { Buttons(listOf(it), shell, least) }
+        caution.dismiss?.let { Buttons(listOf(it), shell, modifier = Modifier.testTag(READ)) }
     }
 }
+
+/** The button that puts a caution away: for a bare finger, so that no glove does it by mistake. */
+const val READ = "read"
 
 /** What is to be told once, with the button that puts it away. */
 @Composable

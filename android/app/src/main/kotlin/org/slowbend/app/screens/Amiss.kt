@@ -2,7 +2,6 @@ package org.slowbend.app.screens
 
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
-import androidx.compose.ui.unit.Dp
 import org.slowbend.app.Shell
 import org.slowbend.app.parts.Block
 import org.slowbend.app.parts.Buttons
@@ -17,42 +16,37 @@ import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.LocalInks
 import org.slowbend.app.theme.mm
 import org.slowbend.app.theme.type
-import slowbend.core.TroubleCard
+import slowbend.core.Caution
 import slowbend.core.TroubleScreen
 import slowbend.core.Weight
 
-/** The fire is not as it should be: what the readings show stands open, with what to try, in order; then all else. */
+/** The fire is not as it should be: what the readings show stands first, with what to try, in order; then all else, folded. */
 @Composable
 fun Amiss(screen: TroubleScreen, shell: Shell) = Page(screen.title, shell, least = mm(At2m.TARGET_MM)) {
     val least = mm(At2m.TARGET_MM)
     LineRow(screen.state, shell, least = least)
     Text(screen.lead, style = type.bodyLarge)
-    screen.troubles.forEach { Trouble(it, screen.food, shell, least) }
+    val (now, others) = screen.troubles.partition { it.isNow }
+    now.forEach { Block(Weight.WAKE, it.name) { ink -> Steps(it.steps, ink) } }
+    Heed(now.flatMap { it.cautions }.distinct(), screen.food, now.flatMap { it.food }.distinct(), shell)
     if (screen.buttons.isNotEmpty()) {
         Heading(screen.did)
         Buttons(screen.buttons, shell, least)
         WhenDoneFolded(shell, least)
+    }
+    others.forEach { card ->
+        Fold(card.name, "trouble-${card.trouble}", least) {
+            Steps(card.steps)
+            Heed(card.cautions, screen.food, card.food, shell)
+        }
     }
     Links(screen.links, shell, least)
     Text(screen.source, style = type.bodyMedium, color = LocalInks.current.soft)
 }
 
 @Composable
-private fun Trouble(card: TroubleCard, food: String, shell: Shell, least: Dp) {
-    if (card.isNow) {
-        Block(Weight.WAKE, card.name) { ink -> Steps(card.steps, ink) }
-        Heed(card, food, shell, least)
-    } else {
-        Fold(card.name, "trouble-${card.trouble}", least) {
-            Steps(card.steps)
-            Heed(card, food, shell, least)
-        }
-    }
-}
-
-@Composable
-private fun Heed(card: TroubleCard, food: String, shell: Shell, least: Dp) {
-    Cautions(card.cautions, shell, least)
-    if (card.food.isNotEmpty()) Heading(food)
-    Cautions(card.food, shell, least)
+private fun Heed(cautions: List<Caution>, heading: String, food: List<Caution>, shell: Shell) {
+    Cautions(cautions, shell)
+    if (food.isNotEmpty()) Heading(heading)
+    Cautions(food - cautions.toSet(), shell)
 }

@@ -55,7 +55,8 @@ fun Begin(screen: BeginScreen, shell: Shell) = Page(screen.title, shell) {
     Points(screen.told)
     screen.by?.let { Text(it, style = type.titleMedium) }
     Field(labels.name, name, "name") { name = it }
-    Field("${labels.serve}. ${labels.serveHow}", serve, "serve") { serve = it }
+    Field(labels.serve, serve, "serve") { serve = it }
+    Text(labels.serveHow, style = type.bodyMedium)
     Field(labels.people, people, "people", number = true) { people = it }
     Heading(labels.meats)
     screen.meats.forEachIndexed { index, meat ->

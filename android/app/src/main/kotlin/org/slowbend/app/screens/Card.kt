@@ -60,7 +60,7 @@ fun Card(screen: CardScreen, shell: Shell) = Page(screen.title, shell) {
 /** Black on white with the bright edge of four squares, by day and by night: a camera reads nothing else for sure. */
 @Composable
 private fun Code(qr: Qr, label: String) = Canvas(
-    Modifier.widthIn(max = 360.dp).aspectRatio(1f).padding(vertical = 8.dp).background(Color.White).semantics {
+    Modifier.padding(vertical = 8.dp).widthIn(max = 360.dp).aspectRatio(1f).background(Color.White).semantics {
         contentDescription = label
     },
 ) {

@@ -40,7 +40,7 @@ fun Fire(screen: FireScreen, shell: Shell) = Page(screen.title, shell, screen.un
     if (screen.vents.isNotEmpty()) Groups(screen.ventsTitle, "", screen.vents, "vents", shell, least)
     Groups(screen.weatherTitle, screen.weatherLead, screen.weather, "weather", shell, least)
     Slips(listOfNotNull(screen.weigh), screen.cook, null, shell, least)
-    Cautions(screen.cautions, shell, least)
+    Cautions(screen.cautions, shell)
     Text(screen.source, style = type.bodyMedium, color = LocalInks.current.soft)
     Links(screen.links, shell, least)
 }
@@ -68,6 +68,6 @@ private fun Groups(title: String, lead: String, groups: List<FireGroup>, tag: St
 private fun Step(step: FireStep, shell: Shell, least: Dp) =
     Fold("${step.name} · ${step.state}", "job-${step.name}", least, step.isNext) {
         Text(step.how, style = type.bodyLarge)
-        Cautions(step.cautions, shell, least)
+        Cautions(step.cautions, shell)
         Buttons(step.buttons, shell, least)
     }

@@ -56,12 +56,12 @@ private fun Told(part: KitchenPart, shell: Shell) {
     Text(part.heading, Modifier.padding(top = 28.dp, bottom = 4.dp).semantics { heading() }, style = type.headlineMedium)
     if (part.lead.isNotEmpty()) Text(part.lead, style = type.bodyLarge)
     part.flags.forEach { Block(Weight.CALL, it) {} }
-    Cautions(part.cautions, shell)
     part.groups.forEach { group ->
         if (group.heading.isNotEmpty()) Heading(group.heading)
         group.lines.forEach { Weighed(it) }
     }
     Points(part.notes)
+    Cautions(part.cautions, shell)
 }
 
 /** One line on the scale: what, and how much at the edge, where the eye looks for it. */

@@ -22,6 +22,7 @@ fun Meat(screen: PieceScreen, shell: Shell) = Page(screen.title, shell) {
     Section(shell.frame?.next, screen.next, shell)
     screen.ahead?.let { Ahead(it, shell) }
     Verdict(screen.verdict, shell)
+    Section(screen.safetyHeading, screen.safety, shell)
     Links(screen.links, shell)
     Buttons(screen.buttons, shell)
     if (screen.buttons.isNotEmpty()) WhenDone(shell)

@@ -167,7 +167,7 @@ private fun Rest(screen: Pitside, shell: Shell) {
     val now = screen.now
     Text(screen.serve, Modifier.padding(top = 8.dp), style = type.titleMedium)
     if (now.why.isNotEmpty()) Text(now.why, Modifier.padding(top = 8.dp), style = type.bodyLarge)
-    Cautions(now.cautions, shell, least)
+    Cautions(now.cautions, shell)
     Buttons(now.buttons - now.first().toSet(), shell, least)
     now.link?.let { Links(listOf(it), shell, least) }
     WhenDone(shell, least)

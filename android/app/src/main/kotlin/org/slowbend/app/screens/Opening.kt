@@ -26,11 +26,13 @@ import org.slowbend.app.parts.Switch
 import org.slowbend.app.parts.Tap
 import org.slowbend.app.parts.Target
 import org.slowbend.app.parts.WhenDoneFolded
+import org.slowbend.app.parts.sign
 import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.mm
 import org.slowbend.app.theme.type
 import slowbend.core.OpeningMeat
 import slowbend.core.OpeningScreen
+import slowbend.core.Weight
 
 /**
  * One opening of a pit: what is due of each meat is chosen already, and one button, always in sight, records all of it.
@@ -56,7 +58,7 @@ fun Opening(screen: OpeningScreen, shell: Shell) {
         screen.after?.let { Text(it, style = type.titleMedium) }
         if (screen.meats.any { it.isRead() }) WhichThermometer(screen.thermometers, shell, thermometer) { thermometer = it }
         if (screen.meats.isNotEmpty()) WhenDoneFolded(shell, least)
-        Cautions(screen.cautions, shell, least)
+        Cautions(screen.cautions, shell)
         Links(screen.links, shell, least)
     }
 }
@@ -77,9 +79,10 @@ private fun OneMeat(meat: OpeningMeat, screen: OpeningScreen, shell: Shell, done
         }
     }
     if (meat.tests.isNotEmpty()) {
-        Fold(screen.labels.tests, "tests-${meat.piece}", isOpen = meat.testsDue) { Tried(meat, screen, done, onChange) }
+        val label = if (meat.testsDue) "${sign(Weight.CALL)} ${screen.labels.tests}" else screen.labels.tests
+        Fold(label, "tests-${meat.piece}", mm(At2m.TARGET_MM)) { Tried(meat, screen, done, onChange) }
     }
-    Fold(screen.labels.note, "note-${meat.piece}") {
+    Fold(screen.labels.note, "note-${meat.piece}", mm(At2m.TARGET_MM)) {
         Field(screen.labels.note, done.text(meat, "note"), "${meat.name}/note") { onChange(done.said(meat, "note", it)) }
     }
 }

@@ -52,7 +52,7 @@ fun Pits(screen: PitsScreen, shell: Shell) = Page(screen.title, shell, least = m
         }
     }
     if (screen.pits.any { it.buttons.isNotEmpty() }) WhenDoneFolded(shell, least)
-    Cautions(screen.cautions, shell, least)
+    Cautions(screen.cautions, shell)
     Links(screen.links, shell, least)
 }
 

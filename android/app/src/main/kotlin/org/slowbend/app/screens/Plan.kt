@@ -17,14 +17,14 @@ import org.slowbend.app.parts.Cautions
 import org.slowbend.app.parts.Field
 import org.slowbend.app.parts.Fold
 import org.slowbend.app.parts.Framed
-import org.slowbend.app.parts.Heading
 import org.slowbend.app.parts.Jobs
 import org.slowbend.app.parts.LineRow
-import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.Points
 import org.slowbend.app.parts.Sentences
 import org.slowbend.app.parts.Switch
 import org.slowbend.app.parts.Tap
+import org.slowbend.app.parts.Taps
+import org.slowbend.app.parts.ToPlace
 import org.slowbend.app.plans
 import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.mm
@@ -46,11 +46,13 @@ fun Plan(screen: PlanScreen, shell: Shell) = Page(screen.title, shell) {
     if (screen.proposals.isEmpty()) {
         Said(screen, shell)
     } else {
-        Tap(screen.labels.refuse, least = mm(At2m.TARGET_MM)) { shell.go(Place.RunSheet(screen.cook)) }
+        Tap(screen.labels.refuse, Modifier.fillMaxWidth()) { shell.go(Place.RunSheet(screen.cook)) }
         Fold(screen.labels.go, "said") { Said(screen, shell) }
     }
-    HourLater(screen.labels.hourLater, screen.cook, shell)
-    Links(screen.links, shell)
+    Taps(shell) {
+        HourLater(screen.labels.hourLater, screen.cook, shell)
+        screen.links.forEach { ToPlace(it, shell) }
+    }
     Cautions(screen.cautions, shell)
 }
 
@@ -60,10 +62,11 @@ private fun Proposal(plan: PlanProposal, index: Int, screen: PlanScreen, shell: 
     Text(plan.serve, style = type.titleMedium)
     Text(plan.chance, style = type.titleMedium)
     Points(plan.says)
-    if (plan.changes.isNotEmpty()) Heading(screen.labels.changes)
-    plan.changes.forEach { LineRow(it, shell) }
     Tap(plan.accept.label, Modifier.fillMaxWidth().testTag("accept-$index"), index == 0, mm(At2m.TARGET_MM)) {
         shell.press(plan.accept) { shell.go(Place.RunSheet(screen.cook)) }
+    }
+    if (plan.changes.isNotEmpty()) {
+        Fold(screen.labels.changes, "changes-$index") { plan.changes.forEach { LineRow(it, shell) } }
     }
     Fold(screen.labels.jobs, "jobs-$index") { plan.days.forEach { Jobs(it, shell) } }
 }

@@ -1,8 +1,10 @@
 package org.slowbend.app.screens
 
 import androidx.activity.compose.BackHandler
+import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
@@ -14,6 +16,7 @@ import androidx.compose.material3.Surface
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.key
+import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
@@ -76,14 +79,13 @@ fun Page(
     title: String,
     shell: Shell,
     undo: Undo? = null,
-    least: Dp = 48.dp,
+    least: Dp = FINGER,
     foot: @Composable () -> Unit = {},
     content: @Composable () -> Unit,
 ) = key(title) {
     Column(Modifier.fillMaxSize()) {
         Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(16.dp)) {
-            if (shell.canGoBack) Tap(shell.frame?.back.orEmpty(), least = least) { shell.back() }
-            Text(title, Modifier.padding(vertical = 8.dp).semantics { heading() }, style = type.headlineMedium)
+            Top(title, shell, least)
             content()
         }
         if (shell.isWaiting) LinearProgressIndicator(Modifier.fillMaxWidth())
@@ -92,6 +94,21 @@ fun Page(
         foot()
     }
 }
+
+/** The way back, and the heading; beside each other where the way back is as large as a glove, for the first sight is dear. */
+@Composable
+private fun Top(title: String, shell: Shell, least: Dp) = FlowRow(
+    Modifier.fillMaxWidth(),
+    Arrangement.spacedBy(12.dp),
+    itemVerticalAlignment = Alignment.CenterVertically,
+    maxItemsInEachRow = if (least > FINGER) 2 else 1,
+) {
+    if (shell.canGoBack) Tap(shell.frame?.back.orEmpty(), least = least) { shell.back() }
+    Text(title, Modifier.padding(vertical = 8.dp).semantics { heading() }, style = type.headlineMedium)
+}
+
+/** A bare finger: 48 dp. Common practice, no source. */
+private val FINGER = 48.dp
 
 /** The database could not be opened: why, and one more try. */
 @Composable

@@ -12,10 +12,11 @@ import org.slowbend.app.parts.JobBlock
 import org.slowbend.app.parts.Jobs
 import org.slowbend.app.parts.KeepFile
 import org.slowbend.app.parts.LineRow
-import org.slowbend.app.parts.Links
 import org.slowbend.app.parts.SendText
 import org.slowbend.app.parts.Sentences
 import org.slowbend.app.parts.Tap
+import org.slowbend.app.parts.Taps
+import org.slowbend.app.parts.ToPlace
 import org.slowbend.app.parts.WhenDoneFolded
 import org.slowbend.app.theme.At2m
 import org.slowbend.app.theme.mm
@@ -34,11 +35,13 @@ fun RunSheet(screen: RunSheetScreen, shell: Shell) = Page(screen.title, shell) {
     Sentences(screen.about)
     screen.none?.let { Text(it, style = type.titleMedium) }
     screen.next?.let { next ->
-        JobBlock(screen.labels.next, next, shell, mm(At2m.TARGET_MM))
+        JobBlock(next, shell, mm(At2m.TARGET_MM))
         if (next.buttons.isNotEmpty()) WhenDoneFolded(shell)
     }
-    Links(screen.links, shell)
-    if (screen.none == null) HourLater(screen.labels.hourLater, screen.cook, shell)
+    Taps(shell) {
+        if (screen.none == null) HourLater(screen.labels.hourLater, screen.cook, shell)
+        screen.links.forEach { ToPlace(it, shell) }
+    }
     screen.days.forEach { Jobs(it, shell, acts = true, besides = screen.next) }
     screen.other?.let { Other(screen.labels.other, it, shell) }
     if (screen.none == null) HandedOn(screen, shell)

@@ -32,8 +32,8 @@ fun Start(screen: StartScreen, shell: Shell) = Page(screen.title, shell) {
     if (screen.open.isEmpty() && screen.past.isEmpty()) Text(screen.lead, style = type.bodyLarge)
     Notices(screen.notices, shell)
     screen.open.forEach { LineRow(it, shell) }
-    New(screen, shell)
     Links(screen.links, shell)
+    New(screen, shell)
     Section(shell.frame?.past, screen.past, shell)
     screen.pastNext?.let { next -> Tap(shell.frame?.earlier.orEmpty()) { shell.ask(Asked(before = next)) } }
     Tap(shell.frame?.settings.orEmpty()) { shell.go(Place.Settings) }

@@ -30,7 +30,7 @@ fun Watch(screen: WatchScreen, shell: Shell) = Page(screen.title, shell, least =
     var typed by rememberSaveable { mutableStateOf<String?>(null) }
     Sentences(screen.held, type.titleLarge)
     Text(screen.lead, style = type.bodyLarge)
-    Field(screen.label, typed ?: screen.note, "note") { typed = it }
+    Field(screen.label, typed ?: screen.note, "note", lines = 3) { typed = it }
     Tap(screen.submit, Modifier.fillMaxWidth().testTag("watch"), main = true, least = least) {
         val slip = if (screen.isMine) "watch-line" else "watch"
         shell.fillIn(screen.cook, slip, mapOf("note" to (typed ?: screen.note))) { typed = null }
