@@ -4,7 +4,6 @@
 //! are off. `slowbend-score learning [PITS …]`: three cooks on one pit. `docs/finish.md` says what the numbers mean and what they cannot show.
 
 mod baselines;
-mod insider;
 mod invent;
 mod learning;
 mod measure;

@@ -2,7 +2,6 @@
 
 use crate::{
     baselines::all::{Baselines, NAMES},
-    insider,
     invent::{cook::invent, family::Family},
     measure::{Scored, bootstrap, mean, median, score, table::Column},
     moments::{known, moments},
@@ -17,9 +16,6 @@ const SEED: u64 = 77_411;
 const TEACHES: u64 = 11;
 /// Every so many cooks the oracle is asked: it is dear.
 const ORACLE: usize = 10;
-
-/// And every so many the insider, who is dearer still, and only two hours before the end.
-const INSIDER: usize = 20;
 
 /// Ours first, then the baselines, on so many cooks of a family.
 pub fn scores(family: Family, cooks: usize, members: usize) -> Vec<Column> {
@@ -65,48 +61,30 @@ pub fn print_skill(columns: &[Column], family: Family, cooks: usize, members: us
     println!(
         "\non every {ORACLE}th cook, with {members} members: CRPS of the best baseline {best:.1}, ours {ours:.1}, the oracle {oracle:.1} minutes"
     );
-    print_two_hours(columns, family, cooks, &rows);
+    print_two_hours(columns, &rows);
     println!(
         "share of the oracle's skill: {:.0} %",
         100.0 * (best - ours) / (best - oracle)
     );
 }
 
-/// Prints the median errors two hours before the end of the cooks that the insider is asked of.
-fn print_two_hours(columns: &[Column], family: Family, cooks: usize, oracle: &[Scored]) {
-    let insider: Vec<Scored> = each(cooks.div_ceil(INSIDER), |nth| inside(family, nth * INSIDER))
-        .into_iter()
-        .flatten()
-        .collect();
+/// Prints the median errors two hours before the end of the cooks that the oracle is asked of.
+fn print_two_hours(columns: &[Column], oracle: &[Scored]) {
     let two = |rows: &[Scored]| {
-        let asked = |row: &&Scored| row.cook % INSIDER == 0 && near(row.to_go);
-        let errors: Vec<f64> = rows.iter().filter(asked).map(|row| row.error).collect();
+        let near =
+            |row: &&Scored| row.cook.is_multiple_of(ORACLE) && (110.0..130.0).contains(&row.to_go);
+        let errors: Vec<f64> = rows.iter().filter(near).map(|row| row.error).collect();
         (errors.len(), median(errors))
     };
     println!(
-        "\nmedian absolute error two hours before it was done, minutes, of every {INSIDER}th cook\n\n| forecast | n | minutes |\n|---|---|---|"
+        "\nmedian absolute error two hours before it was done, minutes, of every {ORACLE}th cook\n\n| forecast | n | minutes |\n|---|---|---|"
     );
     let of = columns
         .iter()
         .map(|column| (column.name, two(&column.rows)));
-    for (name, (n, error)) in of.chain([("insider", two(&insider)), ("oracle", two(oracle))]) {
+    for (name, (n, error)) in of.chain([("oracle", two(oracle))]) {
         println!("| {name} | {n} | {error:.1} |");
     }
-}
-
-fn near(to_go: f64) -> bool {
-    (110.0..130.0).contains(&to_go)
-}
-
-/// What the insider says of one cook near two hours before its end.
-fn inside(family: Family, number: usize) -> Vec<Scored> {
-    let cook = invent(family, SEED, number as u64);
-    let at = |(now, tenth): (usize, usize)| {
-        let to_go = cook.finished - now as f64;
-        let points = near(to_go).then(|| insider::points(&cook, family, now, number as u64))?;
-        Some(score(number, tenth, &points, to_go))
-    };
-    moments(&cook, number).into_iter().filter_map(at).collect()
 }
 
 /// What the oracle says of one cook.

@@ -58,14 +58,8 @@ pub struct Meat {
 
 /// One meat of a family.
 pub fn meat(cut: Cut, family: Family, rng: &mut Rng) -> Meat {
-    meat_of(cut, None, family, rng)
-}
-
-/// The same, of a weight that is known.
-pub fn meat_of(cut: Cut, grams: Option<f64>, family: Family, rng: &mut Rng) -> Meat {
     let (shape, ranges) = (shape_of(cut), family.ranges());
-    let drawn = rng.between(shape.grams.0, shape.grams.1);
-    let grams = grams.unwrap_or(drawn);
+    let grams = rng.between(shape.grams.0, shape.grams.1);
     let middle = (shape.grams.0 + shape.grams.1) / 2.0;
     let thick = shape.thick_mm / 1e3 * (grams / middle).cbrt();
     let thick = rng.about(thick, ranges.thickness);
