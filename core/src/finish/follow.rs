@@ -113,12 +113,6 @@ impl Follow {
         there * 2 >= self.crowd.len()
     }
 
-    /// The members' mean core, °C.
-    pub(super) fn core_c(&self) -> f64 {
-        let cores = self.crowd.cores();
-        cores.iter().map(|core| f64::from(*core)).sum::<f64>() / cores.len() as f64
-    }
-
     /// Hours on the pit at the end of this step.
     fn hours(&self) -> f32 {
         self.hours_at(self.step)

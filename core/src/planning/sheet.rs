@@ -24,7 +24,8 @@ pub(super) fn accepted(
     now: i64,
 ) -> AcceptedPlan {
     let mut nth = done_at_pits(cook, now);
-    let mut jobs = set_anew(known, cook, planned, plan, &mut nth);
+    let set = set_anew(known, cook, planned, plan, &mut nth);
+    let mut jobs = set.clone();
     for job in plan.sheet.iter().filter(|job| !is_lit(planned, job)) {
         if let Some(served) = planned.servings.job(cook, ask, plan, job) {
             jobs.push(PlannedJob {
@@ -43,7 +44,7 @@ pub(super) fn accepted(
         *count += 1;
         jobs.push(one(cook, planned, job, name));
     }
-    jobs.extend(super::wraps::jobs(cook, planned, plan, now));
+    jobs.extend(super::wraps::jobs(cook, planned, plan, &set, now));
     keep_done(cook, &mut jobs, now);
     jobs.sort_by_key(|job| (job.at, job.job));
     AcceptedPlan {

@@ -27,13 +27,24 @@ const NEAR_MIN: i64 = 45;
 /// The steps of that.
 const STEP_MIN: i64 = 5;
 
-/// One job for each meat that is meant to be wrapped, or usually is, and was not yet.
-pub(super) fn jobs(cook: &Cook, planned: &Planned, plan: &Plan, now: i64) -> Vec<PlannedJob> {
+/// One job for each meat that is meant to be wrapped, or usually is, and was not yet. Fires that are set anew take hands too.
+pub(super) fn jobs(
+    cook: &Cook,
+    planned: &Planned,
+    plan: &Plan,
+    set: &[PlannedJob],
+    now: i64,
+) -> Vec<PlannedJob> {
+    let set: Vec<i64> = set
+        .iter()
+        .map(|job| (job.at - plan.from_ms) / MINUTE)
+        .collect();
     let mut laid: Vec<(i64, PlannedJob)> = vec![];
     for (meat, id) in plan.meats.iter().zip(&planned.pieces) {
         let found = cook.pieces.get(id).and_then(|piece| {
             let wrap = wrap(piece, now)?;
-            let taken: Vec<i64> = laid.iter().map(|(at, _)| *at).collect();
+            let laid = laid.iter().map(|(at, _)| *at);
+            let taken: Vec<i64> = laid.chain(set.iter().copied()).collect();
             let at = time(piece, meat, planned, plan, &taken)?;
             Some((at, job(piece, wrap, planned, at)))
         });
