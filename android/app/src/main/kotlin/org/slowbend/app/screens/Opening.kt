@@ -49,7 +49,7 @@ fun Opening(screen: OpeningScreen, shell: Shell) {
             shell.recordTyped({ core, viewer, _ -> core.readOpening(viewer, typed) }) { shell.back() }
         }
     }
-    Page(screen.title, shell, least = least, foot = { if (screen.meats.isNotEmpty()) submit() }) {
+    Page(screen.title, shell, least = least, foot = submit.takeIf { screen.meats.isNotEmpty() }) {
         LineRow(screen.state, shell, least = least)
         Text(screen.lead, style = type.titleMedium)
         screen.meats.forEach { OneMeat(it, screen, shell, done) { changed -> done = changed } }

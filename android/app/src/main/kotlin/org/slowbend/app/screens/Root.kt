@@ -1,14 +1,18 @@
 package org.slowbend.app.screens
 
+import android.content.res.Configuration.ORIENTATION_LANDSCAPE
 import androidx.activity.compose.BackHandler
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.FlowRow
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.safeDrawingPadding
+import androidx.compose.foundation.layout.width
 import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.material3.LinearProgressIndicator
@@ -18,6 +22,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.key
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalConfiguration
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.Dp
@@ -28,6 +33,8 @@ import org.slowbend.app.parts.Question
 import org.slowbend.app.parts.Tap
 import org.slowbend.app.parts.ToldBar
 import org.slowbend.app.parts.Undoing
+import org.slowbend.app.theme.At2m
+import org.slowbend.app.theme.mm
 import org.slowbend.app.theme.type
 import slowbend.core.Undo
 
@@ -80,20 +87,31 @@ fun Page(
     shell: Shell,
     undo: Undo? = null,
     least: Dp = FINGER,
-    foot: @Composable () -> Unit = {},
+    foot: (@Composable () -> Unit)? = null,
     content: @Composable () -> Unit,
 ) = key(title) {
-    Column(Modifier.fillMaxSize()) {
-        Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(16.dp)) {
-            Top(title, shell, least)
-            content()
+    val isAcross = LocalConfiguration.current.orientation == ORIENTATION_LANDSCAPE
+    val side = @Composable { if (isAcross && foot != null) Side(foot) }
+    Row(Modifier.fillMaxSize()) {
+        if (shell.leftHanded) side()
+        Column(Modifier.weight(1f).fillMaxHeight()) {
+            Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(16.dp)) {
+                Top(title, shell, least)
+                content()
+            }
+            if (shell.isWaiting) LinearProgressIndicator(Modifier.fillMaxWidth())
+            ToldBar(shell.told?.copy(undo = null), shell)
+            (undo ?: shell.told?.undo)?.let { Undoing(it.label) { shell.record(it.act) } }
+            if (!isAcross) foot?.invoke()
         }
-        if (shell.isWaiting) LinearProgressIndicator(Modifier.fillMaxWidth())
-        ToldBar(shell.told?.copy(undo = null), shell)
-        (undo ?: shell.told?.undo)?.let { Undoing(it.label) { shell.record(it.act) } }
-        foot()
+        if (!shell.leftHanded) side()
     }
 }
+
+/** Held across, what is always in sight stands on the side of the hand, for there is little room below. */
+@Composable
+private fun Side(foot: @Composable () -> Unit) =
+    Box(Modifier.width(mm(At2m.TARGET_MM * 1.5f)).fillMaxHeight(), Alignment.Center) { foot() }
 
 /** The way back, and the heading; beside each other where the way back is as large as a glove, for the first sight is dear. */
 @Composable
