@@ -6,6 +6,7 @@ import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNotEquals
 import org.junit.Assert.assertNotNull
+import org.junit.Assert.assertNull
 import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
@@ -14,6 +15,9 @@ import org.robolectric.annotation.Config
 import org.robolectric.annotation.GraphicsMode
 import org.slowbend.app.alarms.Platform
 import slowbend.core.Place
+
+/** So late that nothing of the morning was begun in time. */
+private const val LATE_MS = 3 * 3_600_000L
 
 /** A plan is asked for, accepted and followed on the phone alone. */
 @RunWith(AndroidJUnit4::class)
@@ -77,6 +81,22 @@ class PlanTest {
         assertEquals(before, hand.happened(lunch.cook))
         hand.go(Place.Plan(lunch.cook))
         assertEquals("what was said of guests belongs to one visit", 0L, plan.typed.laterMin)
+    }
+
+    @Test
+    fun `a sheet that no longer fits says so with the way to a new one, and kept it is silent`() {
+        val lunch = hand.app.toPlan()
+        hand.app.planned(lunch)
+        hand.go(Place.RunSheet(lunch.cook))
+        assertNull(sheet.fits)
+        hand.app.clock.utcMs += LATE_MS
+        hand.wait(0)
+        hand.see(sheet.fits!!.heading)
+        hand.press(sheet.fits!!.see.label)
+        hand.see(plan.fits!!.heading)
+        hand.does(plan.fits!!.keep)
+        hand.go(Place.RunSheet(lunch.cook))
+        assertNull(sheet.fits)
     }
 
     @Test

@@ -21,6 +21,7 @@ import org.slowbend.app.parts.Jobs
 import org.slowbend.app.parts.LineRow
 import org.slowbend.app.parts.Points
 import org.slowbend.app.parts.Sentences
+import org.slowbend.app.parts.Slips
 import org.slowbend.app.parts.Switch
 import org.slowbend.app.parts.Tap
 import org.slowbend.app.parts.Taps
@@ -39,6 +40,7 @@ import slowbend.core.Weight
 fun Plan(screen: PlanScreen, shell: Shell) = Page(screen.title, shell) {
     Sentences(screen.about)
     Text(screen.lead, style = type.bodyLarge)
+    screen.fits?.let { Fits(it, shell) }
     screen.refused.firstOrNull()?.let { conflict ->
         Block(Weight.CALL, conflict) { ink -> Points(screen.refused.drop(1), ink) }
     }
@@ -49,6 +51,7 @@ fun Plan(screen: PlanScreen, shell: Shell) = Page(screen.title, shell) {
         Tap(screen.labels.refuse, Modifier.fillMaxWidth()) { shell.go(Place.RunSheet(screen.cook)) }
         Fold(screen.labels.go, "said") { Said(screen, shell) }
     }
+    Slips(listOfNotNull(screen.courses), screen.cook, null, shell)
     Taps(shell) {
         HourLater(screen.labels.hourLater, screen.cook, shell)
         screen.links.forEach { ToPlace(it, shell) }

@@ -5,6 +5,7 @@ import androidx.compose.runtime.Composable
 import org.slowbend.app.Asked
 import org.slowbend.app.Shell
 import org.slowbend.app.nothingSaid
+import org.slowbend.app.parts.Block
 import org.slowbend.app.parts.Buttons
 import org.slowbend.app.parts.Cautions
 import org.slowbend.app.parts.Fold
@@ -12,6 +13,7 @@ import org.slowbend.app.parts.JobBlock
 import org.slowbend.app.parts.Jobs
 import org.slowbend.app.parts.KeepFile
 import org.slowbend.app.parts.LineRow
+import org.slowbend.app.parts.Points
 import org.slowbend.app.parts.SendText
 import org.slowbend.app.parts.Sentences
 import org.slowbend.app.parts.Tap
@@ -25,6 +27,8 @@ import slowbend.core.CookId
 import slowbend.core.OtherPlan
 import slowbend.core.Place
 import slowbend.core.RunSheetScreen
+import slowbend.core.SheetFits
+import slowbend.core.Weight
 
 /** How much later the guests are who come an hour late: the core names the button for it. */
 private const val HOUR_LATER_MIN = 60L
@@ -34,6 +38,7 @@ private const val HOUR_LATER_MIN = 60L
 fun RunSheet(screen: RunSheetScreen, shell: Shell) = Page(screen.title, shell) {
     Sentences(screen.about)
     screen.none?.let { Text(it, style = type.titleMedium) }
+    screen.fits?.let { Fits(it, shell) { ToPlace(it.see, shell) } }
     screen.next?.let { next ->
         JobBlock(next, shell, mm(At2m.TARGET_MM))
         if (next.buttons.isNotEmpty()) WhenDoneFolded(shell)
@@ -47,6 +52,16 @@ fun RunSheet(screen: RunSheetScreen, shell: Shell) = Page(screen.title, shell) {
     if (screen.none == null) HandedOn(screen, shell)
     Buttons(listOfNotNull(screen.drop), shell)
     Cautions(screen.cautions, shell)
+}
+
+/** That the sheet no longer fits and why; [see] stands before the button that keeps it. */
+@Composable
+internal fun Fits(fits: SheetFits, shell: Shell, see: @Composable () -> Unit = {}) {
+    Block(Weight.CALL, fits.heading) { ink -> Points(fits.says, ink) }
+    Taps(shell) {
+        see()
+        Tap(fits.keep.label) { shell.press(fits.keep) }
+    }
 }
 
 /** A plan for guests who come an hour late. */
