@@ -40,21 +40,25 @@ CUTS = [
 ]
 
 
-def household(seed):
+def household(seed, meats=None, pits=None):
+    """So many meats and pits, or as they come."""
     dice = random.Random(seed)
     temps = [mk(250), mk(325)]
     serve = dice.choice([600, 660, 720, 780])
-    meats = [meat(dice, number, temps) for number in range(dice.choice([2, 3, 3, 4]))]
+    count = dice.choice([2, 3, 3, 4])
+    meats = [meat(dice, number, temps) for number in range(meats or count)]
     servings = [{"name": "lunch", "preferred": {"min": serve}, "latest": {"min": serve + dice.choice([0, 0, 30])}}]
     if dice.random() < 0.3:
         servings.append({"name": "supper", "preferred": {"min": serve + 60}})
         for one in meats:
             one["serving"] = dice.randrange(2)
+    hands = dice.choice([1, 1, 2])
+    few = dice.choice([1, 2])
     made = {
         "from_ms": 1_780_747_200_000,
-        "hands": dice.choice([1, 1, 2]),
+        "hands": hands,
         "meats": meats,
-        "pits": [pit(dice, number, temps) for number in range(dice.choice([1, 2]))],
+        "pits": [pit(dice, number, temps) for number in range(few if pits is None else pits)],
         "places": [place(dice)],
         "burners": 1,
         "servings": servings,
@@ -430,22 +434,23 @@ def new_model(household):
     return Model(household)
 
 
-def solve(household, spent=None):
-    """The cost, level by level, and whether it is proven; none where there is no plan. `spent` gets the solver's seconds."""
+def solve(household, spent=None, most=None):
+    """The cost, level by level, and whether it is proven; none where there is no plan. `spent` gets the solver's seconds; `most` are
+    all that it has, where each stage does not have SECONDS of its own."""
     model = new_model(household)
     stages = [LEVELS[:4], LEVELS[4:6], LEVELS[6:]]
     weights = {"not_ready_permille": 2**30, "late_min": 2**20, "temperature_k": 2**8, "night_quarters": 1, "hold_min": 64, "openings": 1, "fuel_quarter_g": 1}
     proven, values = True, None
+    spent = [] if spent is None else spent
     for stage in stages:
         terms = [(literal, amount * weights[level]) for level in stage for literal, amount in model.cost[level]]
         objective = sum(literal * amount for literal, amount in terms if amount)
         model.m.minimize(objective)
         solver = cp_model.CpSolver()
-        solver.parameters.max_time_in_seconds = SECONDS
+        solver.parameters.max_time_in_seconds = SECONDS if most is None else max(0.01, most - sum(spent))
         solver.parameters.num_workers = 2
         status = solver.solve(model.m)
-        if spent is not None:
-            spent.append(solver.wall_time)
+        spent.append(solver.wall_time)
         if status == cp_model.INFEASIBLE:
             return None, True
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
