@@ -39,6 +39,8 @@ pub(super) struct Choice {
     pub night: u128,
     /// Hands on: slot, minutes as they count.
     pub jobs: [(i16, u8); 3],
+    /// Whether no two of them are at the same time.
+    pub apart: bool,
 }
 
 impl Choice {
@@ -77,6 +79,18 @@ pub(super) fn each(
     task: &Task,
     site: Site<'_>,
     serve: usize,
+    take: impl FnMut(Choice),
+) {
+    each_of(model, task, site, serve, (i64::MIN, i64::MAX), take);
+}
+
+/// Calls `take` with each choice that begins in these slots, the last among them.
+pub(super) fn each_of(
+    model: &Model,
+    task: &Task,
+    site: Site<'_>,
+    serve: usize,
+    among: (i64, i64),
     mut take: impl FnMut(Choice),
 ) {
     if !allowed(task, site) {
@@ -84,7 +98,7 @@ pub(super) fn each(
     }
     let served = model.servings[task.serving][serve];
     let (first, last) = starts(model, task, site, served);
-    for on in first..=last {
+    for on in first.max(among.0)..=last.min(among.1) {
         let Some(cook) = cook(model, task, site, on) else {
             continue;
         };
@@ -268,6 +282,7 @@ fn choice(
         least: alone,
         night,
         jobs,
+        apart: apart(&jobs),
     };
     let Site::Pit(pit, profile) = site else {
         choice.least += order.of_level(Level::Night, i64::from(night.count_ones()));
@@ -312,6 +327,18 @@ fn jobs(task: &Task, ready: &Ready) -> [(i16, u8); 3] {
         (ready.off as i16, ends),
         (ready.cut as i16, cut),
     ]
+}
+
+fn apart(jobs: &[(i16, u8); 3]) -> bool {
+    let mut until = i64::MIN;
+    jobs.iter()
+        .filter(|(_, minutes)| *minutes > 0)
+        .all(|(slot, minutes)| {
+            let from = i64::from(*slot);
+            let after = from >= until;
+            until = from + up(i64::from(*minutes));
+            after
+        })
 }
 
 /// Hands on when a dish is put back on the fire, minutes as they count.

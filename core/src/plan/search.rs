@@ -1,4 +1,4 @@
-//! Branch and bound. Start at [`solve`].
+//! Branch and bound. Start at [`solve`]. Few tasks on few pits are dealt to the pits first ([`deal`]); of all others:
 //!
 //! A *setting* says how the temperature of each pit runs. For each setting a table gives the least that every task can cost at
 //! each pit, so that a lower bound of the setting is a sum of table entries; settings are searched in the order of that bound
@@ -8,8 +8,10 @@
 //! What tasks share (nights, openings, fuel) only grows as tasks are added and is never more than the sum of what each would
 //! cost alone. So the shared cost of what is chosen and any one remaining task is a lower bound too; the largest is taken.
 
+mod deal;
 mod descend;
 mod finish;
+mod line;
 mod room;
 mod settings;
 mod shelf;
@@ -17,6 +19,7 @@ mod table;
 mod waits;
 
 use super::{choice::Choice, model::Model};
+use deal::Deals;
 use descend::{Best, Chance, Descent};
 use settings::Settings;
 use shelf::Shelf;
@@ -61,12 +64,20 @@ pub(super) fn solve(model: &Model, budget: i64) -> Outcome {
         model,
         shelf: Shelf::new(model),
         settings: Settings::new(model, &table),
+        table: &table,
     };
     let mut best = Best::new(budget);
     if model.tasks.len() > SMALL {
         search.begin(&mut best, budget / 2);
     }
-    let outcome = search.prove(&mut best);
+    let deals = match model.tasks.len() <= SMALL {
+        true => Deals::of(&search),
+        false => None,
+    };
+    let outcome = match deals {
+        Some(mut deals) => deals.prove(&mut best),
+        None => search.prove(&mut best),
+    };
     if outcome.found.is_none() && !outcome.complete && model.tasks.len() <= SMALL {
         let mut best = Best::new(budget);
         search.begin(&mut best, budget / 2);
@@ -83,6 +94,7 @@ struct Search<'a> {
     model: &'a Model,
     shelf: Shelf<'a>,
     settings: Settings<'a>,
+    table: &'a Table,
 }
 
 impl<'a> Search<'a> {

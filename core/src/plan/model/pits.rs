@@ -86,7 +86,11 @@ pub(super) fn all(
     let from = on_pits().map(|task| first_start(task, servings)).min();
     let pit = |(at, pit): (usize, &Pit)| {
         let used = |temp: &usize| tasks.iter().any(|task| task.times[at][*temp].is_some());
-        let temps: Vec<usize> = (0..pit.temps.len()).filter(used).collect();
+        let mut temps: Vec<usize> = (0..pit.temps.len()).filter(used).collect();
+        // A pit that nothing can be cooked on stays cold at whatever temperature.
+        if temps.is_empty() {
+            temps.push(0);
+        }
         PitModel {
             area: pit.area_cm2,
             tight: area > pit.area_cm2,

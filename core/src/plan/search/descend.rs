@@ -1,9 +1,11 @@
 //! The search inside one setting: slots of the servings first, then a pit for each task, then the times. Start at
 //! [`Descent::run`].
 
+mod aim;
 mod assign;
 mod bounds;
 mod build;
+mod part;
 mod times;
 
 use super::{
@@ -19,6 +21,7 @@ use crate::plan::{
     household::GRID_MIN,
     model::{Model, Task},
 };
+pub(super) use aim::Aim;
 use bounds::Facts;
 pub(super) use build::Chance;
 
@@ -69,7 +72,7 @@ const PITS_MAX: usize = 6;
 /// A pit that does not burn.
 const COLD: (i64, i64) = (i64::MAX, i64::MIN);
 /// No site yet.
-const NOWHERE: usize = usize::MAX;
+pub(super) const NOWHERE: usize = usize::MAX;
 
 /// Hands on while a pit's temperature is changed, minutes: common practice, no source.
 const STEP_HANDS: u8 = 5;
@@ -77,7 +80,9 @@ const STEP_HANDS: u8 = 5;
 /// One setting being searched. A *site* is a pit, or the number after the last pit for the kitchen.
 pub(super) struct Descent<'a> {
     model: &'a Model,
-    setting: &'a [usize],
+    setting: Vec<usize>,
+    /// Of each task whose site was given, what can be chosen there.
+    aimed: Vec<Option<List>>,
     /// For each task, slot of its serving and site, what can be chosen, the cheapest first.
     lists: Vec<Vec<Vec<List>>>,
     /// What holds for all of a list.
@@ -108,7 +113,7 @@ impl<'a> Descent<'a> {
     pub fn new(
         model: &'a Model,
         shelf: &Shelf<'a>,
-        setting: &'a [usize],
+        setting: &[usize],
         alone: &[u128],
         limit: u128,
     ) -> Self {
@@ -121,6 +126,16 @@ impl<'a> Descent<'a> {
                 .collect()
         };
         let lists: Vec<_> = model.tasks.iter().enumerate().map(lists).collect();
+        Self {
+            setting: setting.to_vec(),
+            facts: bounds::facts(model, setting, &lists),
+            lists,
+            ..Self::bare(model)
+        }
+    }
+
+    /// Nothing can be chosen yet.
+    pub fn bare(model: &'a Model) -> Self {
         let count = model.tasks.len();
         let alike = |at: usize, other: usize| model.tasks[at] == model.tasks[other];
         let twins = |at: usize| {
@@ -144,9 +159,10 @@ impl<'a> Descent<'a> {
         order.sort_by_key(|at| (-(model.tasks[*at].area * lengths[*at]), *at));
         Self {
             model,
-            setting,
-            facts: bounds::facts(model, setting, &lists),
-            lists,
+            setting: vec![0; model.pits.len()],
+            aimed: (0..count).map(|_| None).collect(),
+            facts: vec![],
+            lists: vec![],
             twins: (0..count).map(twins).collect(),
             lengths,
             order,
@@ -224,6 +240,9 @@ impl<'a> Descent<'a> {
     }
 
     fn of(&self, task: usize) -> &[Choice] {
+        if let Some(list) = &self.aimed[task] {
+            return list.all();
+        }
         self.lists[task][self.serves[self.model.tasks[task].serving]][self.sites[task]].all()
     }
 }

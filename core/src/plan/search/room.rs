@@ -95,7 +95,7 @@ impl<'a> Room<'a> {
 
     /// Whether a choice fits beside all that was taken.
     pub fn takes(&self, task: &Task, choice: &Choice) -> bool {
-        self.jobs_free(&choice.jobs)
+        self.jobs_free(choice)
             && self.grate_free(task, choice)
             && self.place_free(task, choice)
             && (self.model.tasks.is_empty() || self.burner_free(task, choice))
@@ -110,7 +110,12 @@ impl<'a> Room<'a> {
         })
     }
 
-    fn jobs_free(&self, jobs: &[(i16, u8); 3]) -> bool {
+    fn jobs_free(&self, choice: &Choice) -> bool {
+        let jobs = &choice.jobs;
+        if choice.apart {
+            let mut jobs = jobs.iter().filter(|(_, minutes)| *minutes > 0);
+            return jobs.all(|(slot, minutes)| self.hands_free(i64::from(*slot), *minutes));
+        }
         jobs.iter().enumerate().all(|(nr, (slot, minutes))| {
             let (count, each) = spread(*minutes);
             let from = i64::from(*slot);
@@ -136,7 +141,7 @@ impl<'a> Room<'a> {
         let nr = choice.pit as usize;
         let pit = &self.model.pits[nr];
         let mut slots = choice.on.max(0) as usize..choice.late as usize;
-        if pit.tight
+        if self.watched[nr].0
             && slots
                 .clone()
                 .any(|at| self.area[nr][at] + task.area > pit.area)

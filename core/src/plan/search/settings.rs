@@ -56,6 +56,11 @@ impl<'a> Settings<'a> {
         }
     }
 
+    /// The least waiting of all that is cut.
+    pub fn waits(&self) -> u128 {
+        self.waits.iter().sum()
+    }
+
     /// No plan costs less.
     pub fn least(&self) -> u128 {
         self.bound(&[], true)

@@ -53,12 +53,15 @@ impl Descent<'_> {
     }
 
     /// Marks, or frees, when a task is surely on a pit; false where that is too much for the pit.
-    fn surely(&mut self, task: usize, site: usize, free: bool) -> bool {
+    pub(super) fn surely(&mut self, task: usize, site: usize, free: bool) -> bool {
         let Some(pit) = self.model.pits.get(site) else {
             return true;
         };
         let of = &self.model.tasks[task];
-        let (from, until) = self.fact(task, site).sure;
+        let (from, until) = match &self.aimed[task] {
+            Some(list) => list.sure(),
+            None => self.fact(task, site).sure,
+        };
         let mut fits = true;
         for slot in from.max(0)..until {
             let (area, poultry, other) = &mut self.sure[site][slot as usize];

@@ -124,6 +124,11 @@ impl Sum {
         self.own.saturating_add(fires + nights.max().unwrap_or(0))
     }
 
+    /// All by themselves, and of each site the fires.
+    pub fn fires(&self) -> u128 {
+        self.own.saturating_add(self.fires.iter().sum())
+    }
+
     /// All by themselves.
     pub const fn own(&self) -> u128 {
         self.own
@@ -133,6 +138,14 @@ impl Sum {
 impl Descent<'_> {
     pub(super) fn fact(&self, task: usize, site: usize) -> &Facts {
         &self.here(task)[site]
+    }
+
+    /// When the pit of a task burns for it at the soonest.
+    pub(super) fn soonest(&self, task: usize, site: usize) -> i64 {
+        match &self.aimed[task] {
+            Some(list) => list.soonest(),
+            None => self.fact(task, site).soonest,
+        }
     }
 
     /// The facts of a task at each site.

@@ -8,7 +8,6 @@ use crate::plan::{
     choice::{Choice, NONE, night},
     cost::Level,
     household::GRID_MIN,
-    model::PitModel,
     search::{
         Found,
         finish::{finish, night_cost},
@@ -17,10 +16,10 @@ use crate::plan::{
 };
 
 /// A task that is not chosen yet, and the least of what of it still fits.
-struct Open {
-    task: usize,
-    with_waits: Least,
-    still: Least,
+pub(super) struct Open {
+    pub task: usize,
+    pub with_waits: Least,
+    pub still: Least,
 }
 
 impl Descent<'_> {
@@ -38,7 +37,11 @@ impl Descent<'_> {
     }
 
     /// Lights each pit that nothing left can make burn sooner; false where no hands are free for it.
-    fn light(&mut self, node: &mut Node, lights: &mut [Option<(i64, u8)>; PITS_MAX]) -> bool {
+    pub(super) fn light(
+        &mut self,
+        node: &mut Node,
+        lights: &mut [Option<(i64, u8)>; PITS_MAX],
+    ) -> bool {
         for (at, pit) in self.model.pits.iter().enumerate() {
             let from = node.hulls[at].0;
             if node.lit >> at & 1 == 1 || from == COLD.0 {
@@ -47,7 +50,7 @@ impl Descent<'_> {
             let sooner = |task: usize| {
                 node.left >> task & 1 == 1
                     && self.sites[task] == at
-                    && self.fact(task, at).soonest < from
+                    && self.soonest(task, at) < from
             };
             if (0..self.model.tasks.len()).any(sooner) {
                 continue;
@@ -138,7 +141,7 @@ impl Descent<'_> {
             let left = (0..self.sites.len())
                 .filter(|task| node.left >> task & 1 == 1 && self.sites[*task] == at);
             let soonest = left
-                .map(|task| self.fact(task, at).soonest)
+                .map(|task| self.soonest(task, at))
                 .min()
                 .unwrap_or(from)
                 .min(from);
@@ -148,7 +151,7 @@ impl Descent<'_> {
     }
 
     /// What the chosen tasks cost together.
-    fn shared(&self, node: &Node) -> u128 {
+    pub(super) fn shared(&self, node: &Node) -> u128 {
         let order = &self.model.order;
         let pits = 0..self.model.pits.len();
         let fuel: i64 = pits.map(|pit| self.fuel(pit, node.hulls[pit])).sum();
@@ -166,7 +169,7 @@ impl Descent<'_> {
     }
 
     /// The least of what of a task fits beside what is chosen; none where nothing does.
-    fn least(&self, node: &Node, task: usize) -> Option<Open> {
+    pub(super) fn least(&self, node: &Node, task: usize) -> Option<Open> {
         let longest = self.model.tasks[task].cut.1 * GRID_MIN;
         let longest = self.model.order.of_level(Level::Hold, longest);
         let mut open = Open {
@@ -208,7 +211,7 @@ impl Descent<'_> {
     }
 
     /// Whether it fits, and keeps tasks alike in their order.
-    fn fits(&self, task: usize, choice: &Choice) -> bool {
+    pub(super) fn fits(&self, task: usize, choice: &Choice) -> bool {
         let (before, after) = self.twins[task];
         let chosen = |twin: Option<usize>| twin.and_then(|twin| self.chosen[twin]);
         chosen(before).is_none_or(|before| before.rank() <= choice.rank())
@@ -262,17 +265,18 @@ impl Descent<'_> {
         }
     }
 
+    /// Whether a pit changes before it burns or after it is out: the same plan without the change costs less.
+    pub(super) fn changes_for_nothing(&self, node: &Node, pit: usize) -> bool {
+        let profile = self.model.pits[pit].profiles[self.setting[pit]];
+        let (from, until) = node.hulls[pit];
+        profile.steps() && (profile.at <= from || until <= profile.at)
+    }
+
     /// All tasks are chosen: the rest is placed, and the plan kept if it is the best.
     fn leaf(&mut self, best: &mut Best, node: &Node) {
         let limit = best.cost();
         let model = self.model;
-        // A pit that changes before it burns or after it is out: the same plan without the change costs less.
-        let idle = |(at, pit): (usize, &PitModel)| {
-            let profile = pit.profiles[self.setting[at]];
-            let (from, until) = node.hulls[at];
-            profile.steps() && (profile.at <= from || until <= profile.at)
-        };
-        if model.pits.iter().enumerate().any(idle) {
+        if (0..model.pits.len()).any(|pit| self.changes_for_nothing(node, pit)) {
             return;
         }
         let without = node.alone + self.shared(node) - night_cost(model, node.night);
