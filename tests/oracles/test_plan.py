@@ -458,7 +458,7 @@ def solve(household, spent=None, most=None):
         proven &= status == cp_model.OPTIMAL
         values = [sum(amount * solver.value(literal) for literal, amount in model.cost[level]) for level in LEVELS]
         if terms:
-            model.m.add(objective <= int(solver.objective_value))
+            model.m.add(objective <= round(solver.objective_value))
         model.m.clear_hints()
     return values, proven
 
