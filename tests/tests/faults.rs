@@ -16,7 +16,7 @@ use slowbend_tests::{
     kit,
     sim::{faults::Files, heard, place},
 };
-use std::{collections::BTreeMap, os::unix::fs::PermissionsExt, path::Path};
+use std::{collections::BTreeMap, path::Path};
 
 /// All entries in `folder`, opened again where damage is met only in reading them, as the sentence says.
 fn held(folder: &Path) -> BTreeMap<EntryKey, Entry> {
@@ -237,46 +237,6 @@ fn a_full_disk_records_nothing_and_loses_nothing() {
         .append(&[small], 2, &[Stamp(1 << 21)], Along::default())
         .unwrap();
     assert_eq!(store.count().unwrap(), 2);
-}
-
-/// As another user than root, for whom permissions hold: started by itself, since root may write anywhere.
-#[test]
-fn a_read_only_folder_is_said() {
-    use std::os::unix::process::CommandExt;
-    let root = place::fresh();
-    let folder = root.path().join("pit");
-    let all = with_a_cook(&folder);
-    let permit = |path: &Path, mode: u32| {
-        std::fs::set_permissions(path, std::fs::Permissions::from_mode(mode)).unwrap()
-    };
-    permit(root.path(), 0o755);
-    for file in std::fs::read_dir(&folder).unwrap() {
-        permit(&file.unwrap().path(), 0o444);
-    }
-    permit(&folder, 0o555);
-    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_acknowledger"));
-    child.arg(&folder).arg("1");
-    if std::fs::write(folder.join("probe"), "").is_ok() {
-        std::fs::remove_file(folder.join("probe")).unwrap();
-        child.uid(65_534).gid(65_534);
-    }
-    let Ok(output) = child.output() else {
-        println!(
-            "skipped: a_read_only_folder_is_said: no other user can run the test's program here"
-        );
-        return;
-    };
-    let said = String::from_utf8_lossy(&output.stderr);
-    assert!(
-        said.contains("CannotWrite") && said.contains("change its permissions"),
-        "{said}"
-    );
-    assert!(output.stdout.is_empty());
-    permit(&folder, 0o755);
-    for file in std::fs::read_dir(&folder).unwrap() {
-        permit(&file.unwrap().path(), 0o644);
-    }
-    assert_eq!(held(&folder), all);
 }
 
 #[test]
