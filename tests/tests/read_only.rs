@@ -5,20 +5,21 @@
 
 use slowbend_tests::{kit, sim::place};
 use std::{
-    fs,
+    fs, io,
     os::unix::{fs::PermissionsExt, process::CommandExt},
     path::Path,
     process::Command,
 };
 
-fn permit(path: &Path, mode: u32) {
-    fs::set_permissions(path, fs::Permissions::from_mode(mode)).unwrap();
+fn permit(path: &Path, mode: u32) -> io::Result<()> {
+    fs::set_permissions(path, fs::Permissions::from_mode(mode))
 }
 
-fn permit_files(folder: &Path, mode: u32) {
-    for file in fs::read_dir(folder).unwrap() {
-        permit(&file.unwrap().path(), mode);
+fn permit_files(folder: &Path, mode: u32) -> io::Result<()> {
+    for file in fs::read_dir(folder)? {
+        permit(&file?.path(), mode)?;
     }
+    Ok(())
 }
 
 /// As another user than root, who may write anywhere.
@@ -30,9 +31,9 @@ fn a_read_only_folder_is_said() {
     kit::lunch(&mut door, &kit::six());
     let all = kit::entries(&mut door);
     drop(door);
-    permit(root.path(), 0o755);
-    permit_files(&folder, 0o444);
-    permit(&folder, 0o555);
+    permit(root.path(), 0o755).unwrap();
+    permit_files(&folder, 0o444).unwrap();
+    permit(&folder, 0o555).unwrap();
     let mut child = Command::new(env!("CARGO_BIN_EXE_acknowledger"));
     child.arg(&folder).arg("1");
     if fs::write(folder.join("probe"), "").is_ok() {
@@ -51,8 +52,8 @@ fn a_read_only_folder_is_said() {
         "{said}"
     );
     assert!(output.stdout.is_empty());
-    permit(&folder, 0o755);
-    permit_files(&folder, 0o644);
+    permit(&folder, 0o755).unwrap();
+    permit_files(&folder, 0o644).unwrap();
     let mut door = kit::open(&folder, "phone", &kit::six());
     assert_eq!(kit::entries(&mut door), all);
 }
