@@ -6,7 +6,7 @@ use crate::{
     cadence::Cadence,
     checks::Cut,
     error::Refused,
-    ids::{CookId, PieceId},
+    ids::{CookId, PieceId, PitId},
     log::{Field, Subject},
     moment::MINUTE,
     screens::the_cut,
@@ -230,17 +230,24 @@ fn hot_air(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
 }
 
 /// What one of a unit of fuel weighs at a pit: `unit` is the pit, a blank, and the unit's name in the log.
-fn weigh(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+/// An option of a slip that names a pit and something of it.
+fn of_pit<'f>(fields: &'f Fields<'_>, field: &str) -> Result<(PitId, &'f str), Refused> {
     let unknown = || fields.unknown();
-    let (pit, unit) = fields
+    let (pit, what) = fields
         .filled
-        .field("unit")
+        .field(field)
         .split_once(' ')
         .ok_or_else(unknown)?;
-    let (pit, unit) = (pit.parse(), serde_json::from_value(unit.into()));
+    Ok((pit.parse().map_err(|_| unknown())?, what))
+}
+
+fn weigh(fields: &Fields<'_>, _: CookId) -> Result<Act, Refused> {
+    let unknown = || fields.unknown();
+    let (pit, unit) = of_pit(fields, "unit")?;
+    let unit = serde_json::from_value(unit.into());
     let weight = fields.unit_weight("weight")?;
     Ok(Act::WeighUnit {
-        pit: pit.map_err(|_| unknown())?,
+        pit,
         unit: unit.map_err(|_| unknown())?,
         grams: weight.ok_or_else(unknown)?,
     })
@@ -257,17 +264,13 @@ fn watch_line(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
 
 /// Which pit, and how many minutes ago it burned for certain.
 fn found_out(fields: &Fields<'_>, cook: CookId) -> Result<Act, Refused> {
-    let unknown = || fields.unknown();
-    let until = fields.filled.field("until");
-    let (pit, minutes) = until.split_once(' ').ok_or_else(unknown)?;
-    let minutes: i64 = minutes.parse().map_err(|_| unknown())?;
+    let (pit, minutes) = of_pit(fields, "until")?;
+    let minutes: i64 = minutes.parse().map_err(|_| fields.unknown())?;
+    let ago = minutes.saturating_mul(MINUTE);
     Ok(Act::FindFireOut {
         cook,
-        pit: pit.parse().map_err(|_| unknown())?,
-        burned_until: fields
-            .moment
-            .utc_ms
-            .saturating_sub(minutes.saturating_mul(MINUTE)),
+        pit,
+        burned_until: fields.moment.utc_ms.saturating_sub(ago),
         at: None,
     })
 }

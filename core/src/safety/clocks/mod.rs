@@ -75,16 +75,8 @@ impl Clocks {
         }
     }
 
-    /// The same for a fire that failed unseen: food that nobody read may have been hot in between, so that from then on both
-    /// clocks run.
-    pub fn strict(kept: Kept) -> Self {
-        Self {
-            is_strict: true,
-            ..Self::of(kept)
-        }
-    }
-
-    /// The same clocks, strict from here on about what is not known, or not.
+    /// The same clocks, strict from here on about what is not known, or not. Strict is for a fire that failed unseen: food that
+    /// nobody read may have been hot in between, so that from then on both clocks run.
     pub fn strictly(self, is_strict: bool) -> Self {
         Self { is_strict, ..self }
     }

@@ -95,10 +95,7 @@ pub struct FireOutAnswer {
 /// # Errors
 /// Where there is no reading that food can have, or they are not in order.
 pub fn fire_out(input: &FireOutInput) -> Result<FireOutAnswer, NotALog> {
-    let mut so_far = match input.burned_until {
-        Some(_) => Clocks::of(input.kept),
-        None => Clocks::strict(input.kept),
-    };
+    let mut so_far = Clocks::of(input.kept);
     let mut before = i64::MIN;
     let flags = follow_all(&input.readings, input.now, |reading| {
         so_far = so_far.strictly(input.may_be_out(before, reading.at));

@@ -4,7 +4,7 @@
 //! the pits, is a bound; nights may fall together, so they count for one pit only.
 
 use super::{
-    Descent, Node, PITS_MAX,
+    Descent, Node,
     bounds::{Least, Sum},
     times::Open,
 };
@@ -65,14 +65,7 @@ impl Descent<'_> {
 
     fn part_lit(&mut self, part: &mut Part, node: &Node) -> bool {
         part.nodes += 1;
-        let mut node = *node;
-        let mut lights = [None; PITS_MAX];
-        let fits = self.light(&mut node, &mut lights);
-        let whole = !fits || self.part_branch(part, &node);
-        for (slot, minutes) in lights.into_iter().flatten() {
-            self.room.hands(slot, minutes, true);
-        }
-        whole
+        self.lit(node, |lit, node| lit.part_branch(part, node))
     }
 
     fn part_branch(&mut self, part: &mut Part, node: &Node) -> bool {

@@ -26,10 +26,19 @@ impl Descent<'_> {
     /// Settles what can be settled, and chooses one more task; whether everything below was searched.
     pub(super) fn descend(&mut self, best: &mut Best, node: &Node) -> bool {
         best.nodes += 1;
+        self.lit(node, |lit, node| lit.branch(best, node))
+    }
+
+    /// Searches below with what must burn by then lit, and gives the hands back; a node that has no hands for it is searched whole.
+    pub(super) fn lit(
+        &mut self,
+        node: &Node,
+        below: impl FnOnce(&mut Self, &Node) -> bool,
+    ) -> bool {
         let mut node = *node;
         let mut lights = [None; PITS_MAX];
         let fits = self.light(&mut node, &mut lights);
-        let whole = !fits || self.branch(best, &node);
+        let whole = !fits || below(self, &node);
         for (slot, minutes) in lights.into_iter().flatten() {
             self.room.hands(slot, minutes, true);
         }
@@ -37,11 +46,7 @@ impl Descent<'_> {
     }
 
     /// Lights each pit that nothing left can make burn sooner; false where no hands are free for it.
-    pub(super) fn light(
-        &mut self,
-        node: &mut Node,
-        lights: &mut [Option<(i64, u8)>; PITS_MAX],
-    ) -> bool {
+    fn light(&mut self, node: &mut Node, lights: &mut [Option<(i64, u8)>; PITS_MAX]) -> bool {
         for (at, pit) in self.model.pits.iter().enumerate() {
             let from = node.hulls[at].0;
             if node.lit >> at & 1 == 1 || from == COLD.0 {
